@@ -1,0 +1,408 @@
+package org.drillsheaf;
+
+import com.fasterxml.jackson.core.JacksonException;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.yaml.snakeyaml.LoaderOptions;
+
+/**
+ * A piece of a YAML document that knows its file and line, so that whoever reads it can say where something is wrong. A
+ * map, a list or a single value; immutable.
+ */
+public final class YamlNode {
+    /** No text in any of our files is longer; a longer one is a mistake or an attack. Characters. */
+    public static final int LONGEST_TEXT = 4_000;
+    /** No file of ours is larger. Characters. */
+    public static final int LARGEST_FILE = 16_000_000;
+
+    private static final int DEEPEST = 30;
+    private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+
+    private final String file;
+    private final int line;
+    private final String path;
+    private final @Nullable String text;
+    private final @Nullable Map<String, YamlNode> map;
+    private final @Nullable List<YamlNode> list;
+    private final JsonNode json;
+
+    private YamlNode(
+            String file,
+            int line,
+            String path,
+            @Nullable String text,
+            @Nullable Map<String, YamlNode> map,
+            @Nullable List<YamlNode> list,
+            JsonNode json) {
+        this.file = file;
+        this.line = line;
+        this.path = path;
+        this.text = text;
+        this.map = map;
+        this.list = list;
+        this.json = json;
+    }
+
+    /**
+     * Reads one YAML document.
+     *
+     * @param file name of the file, for messages only
+     * @return empty when the text is no YAML or breaks our limits; the reason then stands in {@code problems}
+     */
+    public static Optional<YamlNode> parse(String file, String text, Problems problems) {
+        if (text.length() > LARGEST_FILE) {
+            problems.error(file, 0, "The file is too large", "Keep it under " + LARGEST_FILE + " characters");
+            return Optional.empty();
+        }
+        if (hasOverlongLine(file, text, problems)) {
+            return Optional.empty();
+        }
+        LoaderOptions options = new LoaderOptions();
+        options.setCodePointLimit(LARGEST_FILE);
+        options.setAllowDuplicateKeys(false);
+        YAMLFactory factory = YAMLFactory.builder().loaderOptions(options).build();
+        try (JsonParser parser = factory.createParser(text)) {
+            if (parser.nextToken() == null) {
+                problems.error(file, 1, "The file is empty", "Write at least one line of YAML");
+                return Optional.empty();
+            }
+            YamlNode root = new Parse(file, parser, problems).node("");
+            if (parser.nextToken() != null) {
+                problems.error(
+                        file,
+                        parser.currentTokenLocation().getLineNr(),
+                        "A second YAML document begins here",
+                        "Keep one document a file and remove the line with three dashes");
+                return Optional.empty();
+            }
+            return problems.hasErrors() ? Optional.empty() : Optional.of(root);
+        } catch (JacksonException e) {
+            int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
+            problems.error(
+                    file,
+                    Math.max(line, 0),
+                    "This is not valid YAML: " + firstLine(e.getOriginalMessage()),
+                    "Check the indents, colons, quotes and brackets around this line");
+            return Optional.empty();
+        } catch (IOException e) {
+            throw new IllegalStateException("a text in memory cannot fail to be read", e);
+        }
+    }
+
+    /** The YAML library needs many seconds for a text of megabytes on one line, so that is told before it is asked. */
+    private static boolean hasOverlongLine(String file, String text, Problems problems) {
+        int line = 1;
+        int start = 0;
+        while (start < text.length()) {
+            int end = text.indexOf('\n', start);
+            end = end < 0 ? text.length() : end;
+            if (end - start > 4 * LONGEST_TEXT) {
+                problems.error(
+                        file,
+                        line,
+                        "This line is " + (end - start) + " characters long",
+                        "Keep every text under " + LONGEST_TEXT + " characters");
+                return true;
+            }
+            start = end + 1;
+            line++;
+        }
+        return false;
+    }
+
+    private static String firstLine(String message) {
+        String line = message.strip().lines().findFirst().orElse("unreadable").strip();
+        return line.endsWith(".") ? line.substring(0, line.length() - 1) : line;
+    }
+
+    public String file() {
+        return file;
+    }
+
+    /** Line on which this node begins, from 1. */
+    public int line() {
+        return line;
+    }
+
+    /** Place inside the document as a JSON pointer, for example {@code /dose/sets/0}; empty for the root. */
+    public String path() {
+        return path;
+    }
+
+    public boolean isMap() {
+        return map != null;
+    }
+
+    public boolean isList() {
+        return list != null;
+    }
+
+    /** A single value that is not null. */
+    public boolean isValue() {
+        return text != null;
+    }
+
+    /** The same content for a schema. */
+    public JsonNode json() {
+        return json;
+    }
+
+    /** Keys of a map in the order of the file; empty for anything else. */
+    public Set<String> keys() {
+        return map == null ? Set.of() : map.keySet();
+    }
+
+    /** Entries of a map in the order of the file; empty for anything else. */
+    public Map<String, YamlNode> entries() {
+        return map == null ? Map.of() : map;
+    }
+
+    /** Items of a list; empty for anything else. */
+    public List<YamlNode> items() {
+        return list == null ? List.of() : list;
+    }
+
+    public boolean has(String key) {
+        return map != null && map.containsKey(key);
+    }
+
+    public Optional<YamlNode> get(String key) {
+        return map == null ? Optional.empty() : Optional.ofNullable(map.get(key));
+    }
+
+    /** The node at a JSON pointer below this one, or the nearest node above it that exists. */
+    public YamlNode nearest(String pointer) {
+        YamlNode here = this;
+        for (String step : pointer.split("/")) {
+            if (step.isEmpty()) {
+                continue;
+            }
+            String key = step.replace("~1", "/").replace("~0", "~");
+            YamlNode next = null;
+            if (here.map != null) {
+                next = here.map.get(key);
+            } else if (here.list != null && key.matches("\\d{1,6}")) {
+                int index = Integer.parseInt(key);
+                next = index < here.list.size() ? here.list.get(index) : null;
+            }
+            if (next == null) {
+                return here;
+            }
+            here = next;
+        }
+        return here;
+    }
+
+    /** The written value of a single value; empty for a map, a list or null. */
+    public Optional<String> text() {
+        return Optional.ofNullable(text);
+    }
+
+    public Optional<String> text(String key) {
+        return get(key).flatMap(YamlNode::text);
+    }
+
+    /** A finite number, or empty. */
+    public Optional<Double> number() {
+        return json.isNumber() && Double.isFinite(json.doubleValue())
+                ? Optional.of(json.doubleValue())
+                : Optional.empty();
+    }
+
+    public Optional<Double> number(String key) {
+        return get(key).flatMap(YamlNode::number);
+    }
+
+    public Optional<Integer> integer() {
+        return json.isInt() ? Optional.of(json.intValue()) : Optional.empty();
+    }
+
+    public Optional<Integer> integer(String key) {
+        return get(key).flatMap(YamlNode::integer);
+    }
+
+    /** {@code true}/{@code false}, or the words yes and no. */
+    public Optional<Boolean> truth() {
+        if (json.isBoolean()) {
+            return Optional.of(json.booleanValue());
+        }
+        if ("yes".equals(text)) {
+            return Optional.of(true);
+        }
+        return "no".equals(text) ? Optional.of(false) : Optional.empty();
+    }
+
+    public Optional<Boolean> truth(String key) {
+        return get(key).flatMap(YamlNode::truth);
+    }
+
+    /** An ISO day such as 2026-03-05. */
+    public Optional<LocalDate> date() {
+        try {
+            return text == null ? Optional.empty() : Optional.of(LocalDate.parse(text));
+        } catch (DateTimeParseException e) {
+            return Optional.empty();
+        }
+    }
+
+    public Optional<LocalDate> date(String key) {
+        return get(key).flatMap(YamlNode::date);
+    }
+
+    /** The texts of a list of single values, or of one single value; empty when the key is missing. */
+    public List<String> texts(String key) {
+        Optional<YamlNode> node = get(key);
+        if (node.isEmpty()) {
+            return List.of();
+        }
+        if (node.get().text != null) {
+            return List.of(node.get().text);
+        }
+        List<String> texts = new ArrayList<>();
+        for (YamlNode item : node.get().items()) {
+            item.text().ifPresent(texts::add);
+        }
+        return List.copyOf(texts);
+    }
+
+    /** A text by language, written either as a map of language to text or as one English text. */
+    public Optional<LocalText> localText() {
+        if (text != null) {
+            return Optional.of(LocalText.english(text));
+        }
+        Map<String, String> texts = new LinkedHashMap<>();
+        entries().forEach((language, node) -> node.text().ifPresent(t -> texts.put(language, t)));
+        return texts.isEmpty() ? Optional.empty() : Optional.of(new LocalText(texts));
+    }
+
+    public Optional<LocalText> localText(String key) {
+        return get(key).flatMap(YamlNode::localText);
+    }
+
+    /** Reports an error at this node. */
+    public void error(Problems problems, String what, String remedy) {
+        problems.error(file, line, what, remedy);
+    }
+
+    @Override
+    public String toString() {
+        return file + ":" + line + " " + json;
+    }
+
+    /** One pass over the parser's tokens. */
+    private record Parse(String file, JsonParser parser, Problems problems) {
+
+        YamlNode node(String path) throws IOException {
+            int line = parser.currentTokenLocation().getLineNr();
+            JsonToken token = parser.currentToken();
+            if (path.chars().filter(c -> c == '/').count() > DEEPEST) {
+                problems.error(
+                        file,
+                        line,
+                        "The lists or maps are nested too deep here",
+                        "Keep them under " + DEEPEST + " levels");
+                parser.skipChildren();
+                return new YamlNode(file, line, path, null, null, null, JSON.nullNode());
+            }
+            return switch (token) {
+                case START_OBJECT -> map(line, path);
+                case START_ARRAY -> list(line, path);
+                case VALUE_NULL -> new YamlNode(file, line, path, null, null, null, JSON.nullNode());
+                default -> value(line, path, token);
+            };
+        }
+
+        private YamlNode map(int line, String path) throws IOException {
+            Map<String, YamlNode> entries = new LinkedHashMap<>();
+            ObjectNode json = JSON.objectNode();
+            while (parser.nextToken() != JsonToken.END_OBJECT) {
+                String key = parser.currentName();
+                int keyLine = parser.currentTokenLocation().getLineNr();
+                parser.nextToken();
+                YamlNode child = node(path + "/" + key.replace("~", "~0").replace("/", "~1"));
+                if (entries.putIfAbsent(key, child) != null) {
+                    problems.error(
+                            file, keyLine, "“" + shorten(key) + "” stands here a second time", "Keep one of the two");
+                }
+                json.set(key, child.json);
+            }
+            return new YamlNode(file, line, path, null, java.util.Collections.unmodifiableMap(entries), null, json);
+        }
+
+        private YamlNode list(int line, String path) throws IOException {
+            List<YamlNode> items = new ArrayList<>();
+            ArrayNode json = JSON.arrayNode();
+            while (parser.nextToken() != JsonToken.END_ARRAY) {
+                YamlNode item = node(path + "/" + items.size());
+                items.add(item);
+                json.add(item.json);
+            }
+            return new YamlNode(file, line, path, null, null, List.copyOf(items), json);
+        }
+
+        private YamlNode value(int line, String path, JsonToken token) throws IOException {
+            String text = parser.getText();
+            if (parser instanceof YAMLParser yaml && yaml.isCurrentAlias()) {
+                problems.error(
+                        file,
+                        line,
+                        "“*" + text + "” points at another place",
+                        "Write the value out; our files use no anchors");
+            }
+            if (text.length() > LONGEST_TEXT) {
+                problems.error(
+                        file,
+                        line,
+                        "This text is " + text.length() + " characters long",
+                        "Keep every text under " + LONGEST_TEXT + " characters");
+                text = text.substring(0, 40);
+                token = JsonToken.VALUE_STRING;
+            }
+            JsonNode json =
+                    switch (token) {
+                        case VALUE_TRUE -> JSON.booleanNode(true);
+                        case VALUE_FALSE -> JSON.booleanNode(false);
+                        case VALUE_NUMBER_INT -> whole(text);
+                        case VALUE_NUMBER_FLOAT -> decimal(text);
+                        default -> JSON.textNode(text);
+                    };
+            return new YamlNode(file, line, path, text, null, null, json);
+        }
+
+        private static JsonNode decimal(String text) {
+            try {
+                return JSON.numberNode(Double.parseDouble(text.replace("_", "")));
+            } catch (NumberFormatException e) {
+                return JSON.textNode(text); // .nan, .inf
+            }
+        }
+
+        private JsonNode whole(String text) throws IOException {
+            BigDecimal exact = parser.getDecimalValue();
+            return exact.abs().compareTo(BigDecimal.valueOf(Integer.MAX_VALUE)) <= 0
+                    ? JSON.numberNode(exact.intValue())
+                    : JSON.textNode(text);
+        }
+
+        private static String shorten(String text) {
+            return text.length() > 60 ? text.substring(0, 60) + "…" : text;
+        }
+    }
+}
