@@ -1,0 +1,12 @@
+package org.drillsheaf.program;
+
+/**
+ * Another drill for a place in the program, with the rest as it is.
+ *
+ * @param cost the changed program minus the chosen one
+ */
+public record Alternative(String drill, Cost cost) {
+    public String words() {
+        return cost.words();
+    }
+}

@@ -1,0 +1,54 @@
+package org.drillsheaf.program;
+
+/**
+ * What one program is worse by than another, level by level. The first level that is not zero decides; later ones only tell.
+ *
+ * @param coverage weighted coverage that is missing
+ * @param minutes minutes under the target
+ * @param positionChanges changes of position in a session
+ * @param repeats drills carried over beyond what is asked
+ * @param equipment pieces of equipment in a session
+ */
+public record Cost(int coverage, int minutes, int positionChanges, int repeats, int equipment) {
+
+    public static final Cost NONE = new Cost(0, 0, 0, 0, 0);
+
+    public Cost minus(Cost other) {
+        return new Cost(
+                coverage - other.coverage,
+                minutes - other.minutes,
+                positionChanges - other.positionChanges,
+                repeats - other.repeats,
+                equipment - other.equipment);
+    }
+
+    /** One clause for people, for example {@code coverage 3 points less, one change of position more}. */
+    public String words() {
+        StringBuilder text = new StringBuilder();
+        add(
+                text,
+                coverage,
+                coverage == 1 || coverage == -1 ? "point of weighted coverage" : "points of weighted coverage",
+                true);
+        add(text, minutes, minutes == 1 || minutes == -1 ? "minute used" : "minutes used", true);
+        add(
+                text,
+                positionChanges,
+                positionChanges == 1 || positionChanges == -1 ? "change of position" : "changes of position",
+                false);
+        add(text, repeats, repeats == 1 || repeats == -1 ? "repeated drill" : "repeated drills", false);
+        add(text, equipment, equipment == 1 || equipment == -1 ? "piece of equipment" : "pieces of equipment", false);
+        return text.length() == 0 ? "costs nothing" : text.toString();
+    }
+
+    private static void add(StringBuilder text, int difference, String noun, boolean moreIsLess) {
+        if (difference == 0) {
+            return;
+        }
+        if (text.length() > 0) {
+            text.append(", ");
+        }
+        boolean less = moreIsLess == (difference > 0);
+        text.append(Math.abs(difference)).append(' ').append(noun).append(less ? " less" : " more");
+    }
+}

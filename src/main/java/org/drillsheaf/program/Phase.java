@@ -1,0 +1,32 @@
+package org.drillsheaf.program;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The four parts of a program, in the only order they are ever done in. */
+public enum Phase {
+    SETTLE,
+    RESTORE,
+    REFERENCE,
+    INTEGRATE;
+
+    /** The word in data files, for example {@code settle}. */
+    public String id() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The word on screen, for example {@code Settle}. */
+    public String title() {
+        return name().charAt(0) + id().substring(1);
+    }
+
+    public static Optional<Phase> of(String id) {
+        return Arrays.stream(values()).filter(p -> p.id().equals(id)).findFirst();
+    }
+
+    /** The phase after this one; none after Integrate. */
+    public Optional<Phase> next() {
+        return ordinal() + 1 < values().length ? Optional.of(values()[ordinal() + 1]) : Optional.empty();
+    }
+}
