@@ -296,6 +296,34 @@ public final class YamlNode {
         return get(key).flatMap(YamlNode::localText);
     }
 
+    /**
+     * This node with another laid over it: maps merge key by key, anything else (lists too) is replaced. Every part keeps
+     * the file and line it was written on.
+     */
+    public YamlNode with(YamlNode over) {
+        if (map == null || over.map == null) {
+            return over;
+        }
+        Map<String, YamlNode> merged = new LinkedHashMap<>(map);
+        over.map.forEach((key, node) -> merged.merge(key, node, YamlNode::with));
+        ObjectNode mergedJson = JSON.objectNode();
+        merged.forEach((key, node) -> mergedJson.set(key, node.json));
+        return new YamlNode(
+                over.file, over.line, path, null, java.util.Collections.unmodifiableMap(merged), null, mergedJson);
+    }
+
+    /** This map without one key; anything else unchanged. */
+    public YamlNode without(String key) {
+        if (map == null || !map.containsKey(key)) {
+            return this;
+        }
+        Map<String, YamlNode> rest = new LinkedHashMap<>(map);
+        rest.remove(key);
+        ObjectNode restJson = JSON.objectNode();
+        rest.forEach((k, node) -> restJson.set(k, node.json));
+        return new YamlNode(file, line, path, null, java.util.Collections.unmodifiableMap(rest), null, restJson);
+    }
+
     /** Reports an error at this node. */
     public void error(Problems problems, String what, String remedy) {
         problems.error(file, line, what, remedy);

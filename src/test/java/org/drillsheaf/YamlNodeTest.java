@@ -91,6 +91,19 @@ class YamlNodeTest {
         assertThat(problems.all()).anyMatch(p -> p.what().contains("“level” does not fit"));
     }
 
+    @Test
+    void oneNodeLaidOverAnotherMergesMapsAndReplacesLists() {
+        YamlNode base = read("joints:\n  hip: {flex: 20, abd: 4}\n  knee: {flex: 26}\nsolve: [a, b]\n");
+        YamlNode merged = base.with(read("\n\njoints:\n  hip: {flex: 45}\nsolve: [c]\n"));
+
+        assertThat(merged.nearest("/joints/hip/flex").number()).contains(45.0);
+        assertThat(merged.nearest("/joints/hip/flex").line()).isEqualTo(4);
+        assertThat(merged.nearest("/joints/hip/abd").number()).contains(4.0);
+        assertThat(merged.nearest("/joints/knee/flex").line()).isEqualTo(3);
+        assertThat(merged.texts("solve")).containsExactly("c");
+        assertThat(merged.without("solve").keys()).containsExactly("joints");
+    }
+
     private YamlNode read(String text) {
         YamlNode node = YamlNode.parse("x.yaml", text, problems).orElseThrow();
         assertThat(problems.all()).isEmpty();
