@@ -1,0 +1,49 @@
+package org.drillsheaf.screen;
+
+import java.util.Optional;
+import org.drillsheaf.Side;
+import org.drillsheaf.screen.rule.Truth;
+
+/**
+ * What the value of one test, on one side where it has sides, means.
+ *
+ * @param word adds which way it is limited or beyond: {@code wide}, {@code narrow}, {@code swayed}, {@code lax}
+ * @param limited whether the value misses its cut-off by at least one error; rules read this
+ * @param beyond whether the value passes its upper mark by at least one error; rules read this
+ * @param measurement what was measured; empty when nothing was
+ * @param values the value as shown, for example {@code −9°}; empty when there is none
+ * @param reason why it is so, in words: the cut-off and its error, pain, or what bars the test
+ */
+public record Finding(
+        MovementTest test,
+        Optional<Side> side,
+        FindingKind kind,
+        Optional<String> word,
+        Truth limited,
+        Truth beyond,
+        Optional<Measurement> measurement,
+        String values,
+        String reason) {
+
+    public Truth free() {
+        return limited.not();
+    }
+
+    /** True when a further measurement could tell more than this one does. */
+    public boolean isOpen() {
+        return limited.isUnknown() || beyond.isUnknown();
+    }
+
+    /** One line for a coach, for example {@code Side-lying thigh drop, left: −9°, limited (passes at −23° or less, error 3°)}. */
+    public String words() {
+        String place = side.map(s -> ", " + s.id()).orElse("");
+        String value = values.isEmpty() ? "" : values + ", ";
+        return test.name() + place + ": " + value + kindWords() + (reason.isEmpty() ? "" : " (" + reason + ")");
+    }
+
+    /** The kind with its word, for example {@code limited, wide}. */
+    public String kindWords() {
+        boolean perhaps = kind == FindingKind.FULL && beyond.isUnknown();
+        return kind.words() + word.map(w -> ", " + w).orElse("") + (perhaps ? ", perhaps beyond" : "");
+    }
+}
