@@ -1,0 +1,36 @@
+package org.drillsheaf.drill.safety;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.drillsheaf.Problems;
+import org.drillsheaf.YamlNode;
+import org.drillsheaf.YamlSchema;
+
+/** The project's own conditions file, read once for the tests. */
+public final class ProjectRules {
+    public static final SafetyRules RULES = read();
+
+    private ProjectRules() {}
+
+    private static SafetyRules read() {
+        try {
+            Problems problems = new Problems();
+            String path = "shared/conditions.yaml";
+            YamlSchema schema = YamlSchema.of(Files.readString(Path.of("shared/schemas/conditions.schema.json")));
+            SafetyRules rules = YamlNode.parse(path, Files.readString(Path.of(path)), problems)
+                    .flatMap(node -> ConditionReader.read(node, schema, problems))
+                    .orElseThrow(() -> new AssertionError(problems.all().stream()
+                            .map(org.drillsheaf.Problem::message)
+                            .toList()
+                            .toString()));
+            if (!problems.isEmpty()) {
+                throw new AssertionError(problems.all().toString());
+            }
+            return rules;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
