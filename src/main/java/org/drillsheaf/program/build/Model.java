@@ -1,0 +1,191 @@
+package org.drillsheaf.program.build;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The task with numbers instead of ids, without the drills that no program can hold: those whose prerequisite or lower rung
+ * can stand in no earlier phase and was never taught. Immutable.
+ */
+final class Model {
+    final BuildTask task;
+    final List<PhaseModel> phases = new ArrayList<>();
+    final int families;
+    final int[] family;
+    final int[] level;
+    /** Drills of the program before, as far as they are offered. */
+    final Choice before;
+
+    private final List<List<int[]>> supports = new ArrayList<>();
+    private final Map<String, Integer> numbers = new HashMap<>();
+    private final Map<Integer, List<Integer>> members = new HashMap<>();
+
+    private final int carriedBefore;
+    private final boolean supported;
+    private final List<BuildTask.Want> wants;
+
+    Model(BuildTask task) {
+        this.task = task;
+        supported = true;
+        carriedBefore = task.carriedBefore();
+        wants = task.wants();
+        List<BuildTask.Candidate> candidates = task.candidates();
+        Map<String, Integer> familyNumbers = new HashMap<>();
+        family = new int[candidates.size()];
+        level = new int[candidates.size()];
+        for (int i = 0; i < candidates.size(); i++) {
+            BuildTask.Candidate candidate = candidates.get(i);
+            numbers.put(candidate.id(), i);
+            Integer known = familyNumbers.putIfAbsent(candidate.family(), familyNumbers.size());
+            family[i] = known == null ? familyNumbers.size() - 1 : known;
+            level[i] = candidate.level();
+            members.computeIfAbsent(family[i], f -> new ArrayList<>()).add(i);
+        }
+        families = familyNumbers.size();
+        for (int i = 0; i < candidates.size(); i++) {
+            supports.add(supportsOf(i));
+        }
+        List<Set<Integer>> possible = possible();
+        for (int p = 0; p < task.phases().size(); p++) {
+            phases.add(new PhaseModel(task, p, possible.get(p).stream().sorted().toList(), familyNumbers));
+        }
+        before = Choice.of(task.before().stream()
+                .map(numbers::get)
+                .filter(java.util.Objects::nonNull)
+                .mapToInt(Integer::intValue)
+                .toArray());
+    }
+
+    /** Some neighbouring phases; what was in the phases before them is taken as whatever they need. */
+    private Model(Model whole, int from, int to) {
+        task = whole.task;
+        phases.addAll(whole.phases.subList(from, to));
+        families = whole.families;
+        family = whole.family;
+        level = whole.level;
+        before = from == 0 ? whole.before : Choice.EMPTY;
+        carriedBefore = from == 0 ? whole.carriedBefore : 0;
+        supports.addAll(whole.supports);
+        numbers.putAll(whole.numbers);
+        members.putAll(whole.members);
+        supported = from == 0;
+        wants = whole.wants.stream()
+                .filter(w -> w.phase().isPresent()
+                        && w.phase().get() >= from
+                        && w.phase().get() < to)
+                .map(w -> new BuildTask.Want(w.drill(), w.phase().map(p -> p - from)))
+                .toList();
+    }
+
+    /** The phases from {@code from} to before {@code to} alone. */
+    Model block(int from, int to) {
+        return new Model(this, from, to);
+    }
+
+    List<BuildTask.Want> wants() {
+        return wants;
+    }
+
+    /** Each array lists drills of which one must stand in an earlier phase. */
+    List<int[]> supports(int drill) {
+        return supported ? supports.get(drill) : List.of();
+    }
+
+    Optional<Integer> number(String id) {
+        return Optional.ofNullable(numbers.get(id));
+    }
+
+    List<Integer> familyMembers(int drill) {
+        return members.getOrDefault(family[drill], List.of());
+    }
+
+    int carried(int junction) {
+        return junction == 0 ? carriedBefore : task.carried();
+    }
+
+    /** What the junction carries over from: the phase before, or the program before. */
+    Choice earlier(Choice[] chosen, int junction) {
+        return junction == 0 ? before : chosen[junction - 1];
+    }
+
+    /** Drills carried over beyond the number asked for. */
+    int repeats(Choice[] chosen) {
+        int sum = 0;
+        for (int j = 0; j < chosen.length; j++) {
+            sum += Math.max(0, earlier(chosen, j).sharedWith(chosen[j]) - carried(j));
+        }
+        return sum;
+    }
+
+    List<String> ids(Choice drills) {
+        List<String> ids = new ArrayList<>();
+        for (int i = 0; i < drills.size(); i++) {
+            ids.add(task.candidates().get(drills.get(i)).id());
+        }
+        return ids;
+    }
+
+    private List<int[]> supportsOf(int drill) {
+        BuildTask.Candidate candidate = task.candidates().get(drill);
+        List<int[]> needed = new ArrayList<>();
+        for (String prerequisite : candidate.prerequisites()) {
+            if (!task.taught().contains(prerequisite)) {
+                Integer number = numbers.get(prerequisite);
+                needed.add(number == null ? new int[0] : new int[] {number});
+            }
+        }
+        if (candidate.level() > 2 && !candidate.freeEntry()) {
+            int below = familyMembers(drill).stream()
+                    .mapToInt(m -> level[m])
+                    .filter(l -> l < candidate.level())
+                    .max()
+                    .orElse(0);
+            List<Integer> rungs = familyMembers(drill).stream()
+                    .filter(m -> level[m] >= Math.max(below, 1) && level[m] <= candidate.level())
+                    .toList();
+            boolean taught = rungs.stream().anyMatch(m -> task.taught()
+                    .contains(task.candidates().get(m).id()));
+            if (!taught) {
+                needed.add(rungs.stream().mapToInt(Integer::intValue).toArray());
+            }
+        }
+        return needed;
+    }
+
+    private List<Set<Integer>> possible() {
+        List<Set<Integer>> possible = new ArrayList<>();
+        Set<Integer> earlier = new HashSet<>();
+        for (int p = 0; p < task.phases().size(); p++) {
+            Set<Integer> here = new HashSet<>();
+            for (int i = 0; i < task.candidates().size(); i++) {
+                BuildTask.Option option = task.candidates().get(i).options().get(p);
+                if (option != null
+                        && option.fewestMinutes() <= task.phases().get(p).mostMinutes()
+                        && supported(i, earlier)) {
+                    here.add(i);
+                }
+            }
+            possible.add(here);
+            earlier.addAll(here);
+        }
+        return possible;
+    }
+
+    private boolean supported(int drill, Set<Integer> earlier) {
+        for (int[] oneOf : supports.get(drill)) {
+            boolean any = false;
+            for (int support : oneOf) {
+                any |= earlier.contains(support);
+            }
+            if (!any) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,85 @@
+package org.drillsheaf.program.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Tries every program of a small task. */
+final class BruteForce {
+    private final BuildTask task;
+    private final Objective objective;
+    private final List<List<List<String>>> choices = new ArrayList<>();
+    private long best = Long.MAX_VALUE;
+    private List<List<String>> bestDrills = List.of();
+
+    private BruteForce(BuildTask task, Objective objective) {
+        this.task = task;
+        this.objective = objective;
+    }
+
+    record Found(long value, List<List<String>> drills) {}
+
+    static Optional<Found> best(BuildTask task, Objective objective) {
+        BruteForce force = new BruteForce(task, objective);
+        for (int p = 0; p < task.phases().size(); p++) {
+            force.choices.add(force.choices(p));
+        }
+        force.tryAll(new ArrayList<>());
+        return force.best == Long.MAX_VALUE ? Optional.empty() : Optional.of(new Found(force.best, force.bestDrills));
+    }
+
+    /** Sets that could stand in the phase as far as the phase alone can tell, smallest sorted list first. */
+    private List<List<String>> choices(int phase) {
+        List<String> offered = task.candidates().stream()
+                .filter(c -> c.options().containsKey(phase))
+                .map(BuildTask.Candidate::id)
+                .toList();
+        List<List<String>> sets = new ArrayList<>();
+        add(offered, 0, new ArrayList<>(), phase, sets);
+        return sets;
+    }
+
+    private void add(List<String> offered, int from, List<String> now, int phase, List<List<String>> sets) {
+        if (now.size() >= task.phases().get(phase).fewest() && holdsAlone(now, phase)) {
+            sets.add(List.copyOf(now));
+        }
+        if (now.size() == task.phases().get(phase).most()) {
+            return;
+        }
+        for (int i = from; i < offered.size(); i++) {
+            now.add(offered.get(i));
+            add(offered, i + 1, now, phase, sets);
+            now.remove(now.size() - 1);
+        }
+    }
+
+    private boolean holdsAlone(List<String> set, int phase) {
+        BuildTask.PhaseTask rules = task.phases().get(phase);
+        List<BuildTask.Candidate> chosen =
+                task.candidates().stream().filter(c -> set.contains(c.id())).toList();
+        return chosen.stream().map(BuildTask.Candidate::family).distinct().count() == set.size()
+                && chosen.stream()
+                                .mapToInt(c -> c.options().get(phase).fewestMinutes())
+                                .sum()
+                        <= rules.mostMinutes()
+                && chosen.stream().filter(c -> c.options().get(phase).strong()).count() <= rules.strongAtMost();
+    }
+
+    private void tryAll(List<List<String>> now) {
+        if (now.size() == task.phases().size()) {
+            if (RuleCheck.broken(task, now).isEmpty()) {
+                long value = Valuation.of(task, now).packed(objective);
+                if (value < best) { // lists come in order, so the first of equals is the smallest
+                    best = value;
+                    bestDrills = List.copyOf(now);
+                }
+            }
+            return;
+        }
+        for (List<String> set : choices.get(now.size())) {
+            now.add(set);
+            tryAll(now);
+            now.remove(now.size() - 1);
+        }
+    }
+}
