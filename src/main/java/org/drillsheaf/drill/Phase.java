@@ -16,6 +16,16 @@ public enum Phase {
         return name().toLowerCase(Locale.ROOT);
     }
 
+    /** The word on screen, for example {@code Settle}. */
+    public String title() {
+        return name().charAt(0) + id().substring(1);
+    }
+
+    /** The phase after this one; none after Integrate. */
+    public Optional<Phase> next() {
+        return ordinal() + 1 < values().length ? Optional.of(values()[ordinal() + 1]) : Optional.empty();
+    }
+
     public static Optional<Phase> of(String id) {
         return Arrays.stream(values()).filter(p -> p.id().equals(id)).findFirst();
     }

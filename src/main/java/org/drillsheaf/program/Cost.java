@@ -5,18 +5,20 @@ package org.drillsheaf.program;
  *
  * @param coverage weighted coverage that is missing
  * @param minutes minutes under the target
+ * @param changes drills that the program before had not planned
  * @param positionChanges changes of position in a session
  * @param repeats drills carried over beyond what is asked
  * @param equipment pieces of equipment in a session
  */
-public record Cost(int coverage, int minutes, int positionChanges, int repeats, int equipment) {
+public record Cost(int coverage, int minutes, int changes, int positionChanges, int repeats, int equipment) {
 
-    public static final Cost NONE = new Cost(0, 0, 0, 0, 0);
+    public static final Cost NONE = new Cost(0, 0, 0, 0, 0, 0);
 
     public Cost minus(Cost other) {
         return new Cost(
                 coverage - other.coverage,
                 minutes - other.minutes,
+                changes - other.changes,
                 positionChanges - other.positionChanges,
                 repeats - other.repeats,
                 equipment - other.equipment);
@@ -50,5 +52,16 @@ public record Cost(int coverage, int minutes, int positionChanges, int repeats, 
         }
         boolean less = moreIsLess == (difference > 0);
         text.append(Math.abs(difference)).append(' ').append(noun).append(less ? " less" : " more");
+    }
+
+    /** From the builder's own count. */
+    static Cost of(org.drillsheaf.program.build.Valuation value) {
+        return new Cost(
+                value.coverage(),
+                value.minutes(),
+                value.changes(),
+                value.positions(),
+                value.repeats(),
+                value.equipment());
     }
 }

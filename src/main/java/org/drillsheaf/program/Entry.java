@@ -10,7 +10,7 @@ import org.drillsheaf.Side;
  * @param drill id
  * @param revision of the drill when the program was built
  * @param hash SHA-256 of the drill's file, 64 hexadecimal digits
- * @param variant id of the written change that this client gets
+ * @param variants ids of the written changes that this client gets
  * @param side the side that begins, or the only side; empty for a drill without sides
  * @param minutes whole, with set-up and rests
  * @param familiar carried over from the phase or program before
@@ -23,7 +23,7 @@ public record Entry(
         String drill,
         int revision,
         String hash,
-        Optional<String> variant,
+        List<String> variants,
         Optional<Side> side,
         AssignedDose dose,
         int minutes,
@@ -33,8 +33,14 @@ public record Entry(
         List<String> reasons,
         List<Alternative> alternatives) {
     public Entry {
+        variants = List.copyOf(variants);
         serves = List.copyOf(serves);
         reasons = List.copyOf(reasons);
         alternatives = List.copyOf(alternatives);
+    }
+
+    /** The written changes in one word; empty when the drill is done as written. */
+    public Optional<String> variant() {
+        return variants.isEmpty() ? Optional.empty() : Optional.of(String.join(" and ", variants));
     }
 }

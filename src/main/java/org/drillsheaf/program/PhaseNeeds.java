@@ -1,6 +1,7 @@
 package org.drillsheaf.program;
 
 import java.util.List;
+import org.drillsheaf.drill.Phase;
 
 /**
  * What one phase asks of the builder.

@@ -1,6 +1,7 @@
 package org.drillsheaf.program;
 
 import java.util.List;
+import org.drillsheaf.drill.Phase;
 
 /**
  * One phase as the client's program holds it.

@@ -1,6 +1,7 @@
 package org.drillsheaf.program;
 
 import java.util.Optional;
+import org.drillsheaf.drill.Phase;
 
 /**
  * A drill that the coach asks for or asks to leave out.

@@ -3,6 +3,7 @@ package org.drillsheaf.program;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.drillsheaf.drill.Phase;
 
 /**
  * The drills of one client, phase by phase, with the reasons for each.

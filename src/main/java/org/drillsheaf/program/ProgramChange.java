@@ -1,5 +1,7 @@
 package org.drillsheaf.program;
 
+import org.drillsheaf.drill.Phase;
+
 /**
  * One difference between a program and the one before.
  *
