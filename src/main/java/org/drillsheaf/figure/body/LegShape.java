@@ -1,0 +1,84 @@
+package org.drillsheaf.figure.body;
+
+import org.drillsheaf.Side;
+
+/** Buttock, leg and foot of one side. */
+final class LegShape {
+    private final Body.Flesh flesh;
+    private final Skeleton bones;
+    private final Side side;
+    private final BodyGroup group;
+    private final double s;
+    private final String end;
+
+    LegShape(Body.Flesh flesh, Side side) {
+        this.flesh = flesh;
+        this.bones = flesh.skeleton;
+        this.side = side;
+        group = BodyGroup.leg(side);
+        s = side == Side.RIGHT ? 1 : -1;
+        end = "." + Skeleton.letter(side);
+    }
+
+    private Loft hanging(Vec3 from, Rotation frame, double length, SectionProfile profile) {
+        return new Loft(
+                from, frame.axisX(), frame.axisY().times(-1), frame.axisZ().times(s), length, profile);
+    }
+
+    void add() {
+        Vec3 hip = bones.point("hip", side);
+        Vec3 knee = bones.point("knee", side);
+        Vec3 ankle = bones.point("ankle", side);
+        addGlute(hip);
+        flesh.add(
+                "thigh" + end,
+                group,
+                hanging(hip, bones.frame("thigh", side), bones.lengths().thigh(), flesh.sections.thigh()));
+        flesh.blend("trunk", "thigh" + end, hip, .115, .030);
+        flesh.blend("trunk", "glute" + end, hip, .13, .028);
+        flesh.blend("glute" + end, "thigh" + end, hip, .14, .035);
+        addKnee(knee);
+        addFoot(ankle);
+    }
+
+    /** The buttock follows the thigh partly. */
+    private void addGlute(Vec3 hip) {
+        double flexion = Math.min(120, Math.max(-20, bones.angle(Motion.HIP_FLEX, side)));
+        Rotation frame = bones.frame("pelvis").then(Rotation.aboutZ(flexion * .42));
+        Vec3 centre = hip.plus(frame.apply(-.024, -.010, -s * .004));
+        Vec3 radii = new Vec3(.045, .053, .046).times(flesh.build.glutes());
+        flesh.add("glute" + end, group, new Ellipsoid(centre, frame, radii, s));
+    }
+
+    private void addKnee(Vec3 knee) {
+        double flexion = bones.angle(Motion.KNEE_FLEX, side);
+        Rotation half = bones.frame("thigh", side).then(Rotation.aboutZ(-flexion * .5));
+        Vec3 cap = knee.plus(half.apply(.0195 + .004 * Rotation.sin(flexion), -.002, 0));
+        flesh.add("kneecap" + end, group, new Ellipsoid(cap, half, new Vec3(.0145, .021, .0185), s));
+        flesh.add(
+                "shank" + end,
+                group,
+                hanging(knee, bones.frame("shank", side), bones.lengths().shank(), flesh.sections.shank()));
+        // a constant blend would swell a straight knee
+        double bend = Math.min(90, flexion * .7);
+        flesh.blend("thigh" + end, "shank" + end, knee, .065, .003 + .014 * Math.max(0, Rotation.sin(bend)));
+        flesh.blend("thigh" + end, "kneecap" + end, knee, .07, .012);
+        flesh.blend("shank" + end, "kneecap" + end, knee, .07, .014);
+    }
+
+    private void addFoot(Vec3 ankle) {
+        Rotation foot = bones.frame("foot", side);
+        Vec3 heel = ankle.plus(foot.apply(-.030, -.0265, 0));
+        flesh.add(
+                "foot" + end,
+                group,
+                new Loft(
+                        heel,
+                        foot.axisY(),
+                        foot.axisX(),
+                        foot.axisZ().times(s),
+                        .121,
+                        flesh.sections.foot()));
+        flesh.blend("shank" + end, "foot" + end, ankle, .07, .022);
+    }
+}

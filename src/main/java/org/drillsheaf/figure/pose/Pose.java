@@ -1,0 +1,28 @@
+package org.drillsheaf.figure.pose;
+
+import java.util.List;
+import java.util.Map;
+import org.drillsheaf.figure.body.JointAngles;
+
+/**
+ * A pose as its author wrote it: checked for words and ranges, not yet solved.
+ *
+ * @param file for messages; {@code line} likewise
+ * @param heading turn of the whole figure to its left about the vertical, degrees
+ * @param angles the preset of the root posture with the written angles over it
+ * @param solve what the solver may change, in the written order
+ * @param feel ids of muscle regions, with {@code .R} or {@code .L} for one side
+ * @param ghost angles of the light outline of the start posture, over the solved ones; empty = no ghost
+ */
+public record Pose(
+        String file,
+        int line,
+        RootPosture root,
+        double heading,
+        JointAngles angles,
+        List<Prop> props,
+        List<Contact> contacts,
+        List<Unknown> solve,
+        List<String> feel,
+        List<Mark> marks,
+        Map<Unknown.Angle, Double> ghost) {}
