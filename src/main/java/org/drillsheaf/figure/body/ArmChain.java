@@ -42,8 +42,8 @@ final class ArmChain {
         Vec3 shoulder = shoulder(thorax, lift, lengths);
         if (fromTrunk) {
             Vec3 down = body.point("pelvis").minus(shoulder);
-            double trunkLine = StrictMath.toDegrees(
-                    StrictMath.atan2(down.dot(thorax.axisX()), -down.dot(thorax.axisY())));
+            double trunkLine =
+                    StrictMath.toDegrees(StrictMath.atan2(down.dot(thorax.axisX()), -down.dot(thorax.axisY())));
             lift = lift(angle(SHOULDER_FROM_TRUNK) + trunkLine);
         }
         put("shoulder", shoulder);
@@ -80,8 +80,8 @@ final class ArmChain {
     }
 
     private Vec3 shoulder(Rotation thorax, Rotation lift, Proportions lengths) {
-        double raised =
-                StrictMath.toDegrees(StrictMath.acos(Math.min(1, Math.max(-1, lift.axisY().y()))));
+        double raised = StrictMath.toDegrees(
+                StrictMath.acos(Math.min(1, Math.max(-1, lift.axisY().y()))));
         double rhythm = Math.max(0, raised - RHYTHM_FROM) * RHYTHM;
         Vec3 c7 = body.point("C7");
         Vec3 collar = new Vec3(.030, -.028, s * .014);

@@ -86,8 +86,7 @@ public final class CurvedLoft implements FleshSolid {
         double b = above(i + 1, x, y, z);
         double w = a < 0 ? 0 : b >= 0 ? 1 : a / (a - b);
         double beyond = a < 0 ? a : b >= 0 ? b : 0;
-        return profile.distance(
-                (i + w) / (count - 1), across(i, w, 1, x, y, z), beyond, across(i, w, 3, x, y, z));
+        return profile.distance((i + w) / (count - 1), across(i, w, 1, x, y, z), beyond, across(i, w, 3, x, y, z));
     }
 
     @Override
@@ -103,8 +102,7 @@ public final class CurvedLoft implements FleshSolid {
         double w = a < 0 ? 0 : b >= 0 ? 1 : a / (a - b);
         double beyond = a < 0 ? a : b >= 0 ? b : 0;
         into[0] = (i + w) / (count - 1) + beyond / length;
-        into[1] = StrictMath.toDegrees(
-                StrictMath.atan2(across(i, w, 3, x, y, z), across(i, w, 1, x, y, z)));
+        into[1] = StrictMath.toDegrees(StrictMath.atan2(across(i, w, 3, x, y, z), across(i, w, 1, x, y, z)));
     }
 
     @Override

@@ -51,8 +51,7 @@ public record Cylinder(Vec3 centre, Vec3 axis, double radius, double half) imple
     public void local(double x, double y, double z, double[] into) {
         Vec3 from = new Vec3(x, y, z).minus(centre);
         into[0] = (along(x, y, z) / half + 1) / 2;
-        into[1] = StrictMath.toDegrees(
-                StrictMath.atan2(from.dot(zero().cross(axis)), from.dot(zero())));
+        into[1] = StrictMath.toDegrees(StrictMath.atan2(from.dot(zero().cross(axis)), from.dot(zero())));
     }
 
     @Override

@@ -72,13 +72,7 @@ final class LegShape {
         flesh.add(
                 "foot" + end,
                 group,
-                new Loft(
-                        heel,
-                        foot.axisY(),
-                        foot.axisX(),
-                        foot.axisZ().times(s),
-                        .121,
-                        flesh.sections.foot()));
+                new Loft(heel, foot.axisY(), foot.axisX(), foot.axisZ().times(s), .121, flesh.sections.foot()));
         flesh.blend("shank" + end, "foot" + end, ankle, .07, .022);
     }
 }

@@ -52,8 +52,7 @@ public final class Loft implements FleshSolid {
         double pz = z - oz;
         double along = px * yx + py * yy + pz * yz;
         double beyond = along < 0 ? along : along > length ? along - length : 0;
-        return profile.distance(
-                along / length, px * xx + py * xy + pz * xz, beyond, px * zx + py * zy + pz * zz);
+        return profile.distance(along / length, px * xx + py * xy + pz * xz, beyond, px * zx + py * zy + pz * zz);
     }
 
     @Override
@@ -67,8 +66,7 @@ public final class Loft implements FleshSolid {
         double py = y - oy;
         double pz = z - oz;
         into[0] = (px * yx + py * yy + pz * yz) / length;
-        into[1] = StrictMath.toDegrees(
-                StrictMath.atan2(px * zx + py * zy + pz * zz, px * xx + py * xy + pz * xz));
+        into[1] = StrictMath.toDegrees(StrictMath.atan2(px * zx + py * zy + pz * zz, px * xx + py * xy + pz * xz));
     }
 
     @Override
@@ -100,8 +98,7 @@ public final class Loft implements FleshSolid {
         double[] table = profile.samples;
         for (int i = 0; i < table.length; i += 4) {
             if (table[i] >= fromShare && table[i] <= toShare) {
-                to.accept(origin.plus(
-                        frame.apply(table[i + 2], table[i] * length + table[i + 1], table[i + 3])));
+                to.accept(origin.plus(frame.apply(table[i + 2], table[i] * length + table[i + 1], table[i + 3])));
             }
         }
     }

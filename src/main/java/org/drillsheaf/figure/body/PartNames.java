@@ -8,8 +8,18 @@ import java.util.Map;
 public final class PartNames {
     private static final List<String> MIDDLE = List.of("trunk", "neck", "skull", "face", "nose");
     private static final List<String> PAIRED = List.of(
-            "ear", "trapezius", "upper-arm", "forearm", "palm", "fingers", "thumb", "glute", "thigh", "kneecap",
-            "shank", "foot");
+            "ear",
+            "trapezius",
+            "upper-arm",
+            "forearm",
+            "palm",
+            "fingers",
+            "thumb",
+            "glute",
+            "thigh",
+            "kneecap",
+            "shank",
+            "foot");
     /** Short spellings that poses may use besides. */
     private static final Map<String, String> SHORT = Map.of(
             "uarm", "upper-arm", "farm", "forearm", "fing", "fingers", "patella", "kneecap", "trap", "trapezius");

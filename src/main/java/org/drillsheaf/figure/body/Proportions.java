@@ -33,18 +33,21 @@ public record Proportions(
         double fingers) {
 
     /** The figure that is drawn. */
-    public static final Proportions STANDARD = new Proportions(
-            .245, .246, .039, .150, .0465, .062, .0505, .276, .107, .186, .146, .054, .050);
+    public static final Proportions STANDARD =
+            new Proportions(.245, .246, .039, .150, .0465, .062, .0505, .276, .107, .186, .146, .054, .050);
 
     /** A published length from which the drawn figure departs. */
     public enum Departure {
-        HAND(.108, "the table measures to the tip of the longest finger; the drawn mitten hand ends at the mean of the tips"),
+        HAND(
+                .108,
+                "the table measures to the tip of the longest finger; the drawn mitten hand ends at the mean of the tips"),
         FOOT(.152, "the rounded heel and toe caps of the drawn foot are placed 1 mm inside the skin at each end"),
         HIP_TO_SHOULDER(
                 .288,
                 "the table's heights are of trochanter and acromion landmarks; the joint centres of the drawn arm lie lower"),
         HIP_BREADTH(.191, "the table gives the outer width of the hips, not the distance of the joint centres"),
-        SHOULDER_BREADTH(.259, "the table gives the outer width of the shoulders, not the distance of the joint centres");
+        SHOULDER_BREADTH(
+                .259, "the table gives the outer width of the shoulders, not the distance of the joint centres");
 
         private final double published;
         private final String reason;

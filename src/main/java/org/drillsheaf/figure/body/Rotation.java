@@ -50,8 +50,7 @@ public record Rotation(Vec3 axisX, Vec3 axisY, Vec3 axisZ) {
 
     /** The rotation of the mirror image (left and right exchanged). */
     public Rotation mirrored() {
-        return new Rotation(
-                axisX.mirrored(), axisY.mirrored(), axisZ.mirrored().times(-1));
+        return new Rotation(axisX.mirrored(), axisY.mirrored(), axisZ.mirrored().times(-1));
     }
 
     static double sin(double degrees) {

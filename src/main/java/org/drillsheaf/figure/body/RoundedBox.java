@@ -45,8 +45,7 @@ public record RoundedBox(Vec3 centre, Vec3 half, Rotation frame, double rounding
     @Override
     public void local(double x, double y, double z, double[] into) {
         into[0] = (along(frame.axisY(), x, y, z) / half.y() + 1) / 2;
-        into[1] = StrictMath.toDegrees(
-                StrictMath.atan2(along(frame.axisZ(), x, y, z), along(frame.axisX(), x, y, z)));
+        into[1] = StrictMath.toDegrees(StrictMath.atan2(along(frame.axisZ(), x, y, z), along(frame.axisX(), x, y, z)));
     }
 
     /** Share 0 is the bottom and 1 the top; the angle goes around: 0 = own +x, 90 = own +z. */

@@ -46,10 +46,7 @@ final class TrunkShape {
             centres.add(knots.get(k).towards(knots.get(k + 1), share));
             slices.add(slice(frames, k, share));
         }
-        flesh.add(
-                "trunk",
-                BodyGroup.TRUNK,
-                new CurvedLoft(smoothed(centres), slices, length, flesh.sections.trunk()));
+        flesh.add("trunk", BodyGroup.TRUNK, new CurvedLoft(smoothed(centres), slices, length, flesh.sections.trunk()));
         addNeck();
     }
 
@@ -81,8 +78,7 @@ final class TrunkShape {
             weight = (.5 - share) * SPANS[k] / (.5 * SPANS[k] + .5 * SPANS[k - 1]);
         }
         Vec3 front = here.axisX().towards(other.axisX(), weight).unit();
-        Vec3 right =
-                front.cross(here.axisY().towards(other.axisY(), weight)).unit();
+        Vec3 right = front.cross(here.axisY().towards(other.axisY(), weight)).unit();
         return new Rotation(front, right.cross(front), right);
     }
 

@@ -42,8 +42,7 @@ public record Tube(Vec3 from, Vec3 to, double radius) implements PropSolid {
     public void local(double x, double y, double z, double[] into) {
         Vec3 p = new Vec3(x, y, z).minus(from);
         into[0] = p.dot(axis()) / Math.max(1e-9, from.distanceTo(to));
-        into[1] = StrictMath.toDegrees(
-                StrictMath.atan2(p.dot(zero().cross(axis())), p.dot(zero())));
+        into[1] = StrictMath.toDegrees(StrictMath.atan2(p.dot(zero().cross(axis())), p.dot(zero())));
     }
 
     @Override

@@ -121,7 +121,7 @@ final class ContactEquations {
         return all.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
-    private static double weight(Contact contact) {
+    static double weight(Contact contact) {
         if (contact instanceof Contact.Touch touch) {
             return touch.weight();
         }

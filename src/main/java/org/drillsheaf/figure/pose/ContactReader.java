@@ -102,8 +102,7 @@ final class ContactReader {
                 .flatMap(n -> numbers.number(n, "press", -.2, .05))
                 .orElse(PRESS);
         for (String region : regions) {
-            on.ifPresent(surface ->
-                    contacts.add(new Contact.Touch(region, surface, press, weight(item), item.line())));
+            on.ifPresent(surface -> contacts.add(new Contact.Touch(region, surface, press, weight(item), item.line())));
         }
     }
 
@@ -146,9 +145,7 @@ final class ContactReader {
         }
         if (!item.has("x") && !item.has("y") && !item.has("z")) {
             item.error(
-                    problems(),
-                    "This place says nowhere",
-                    "Add x, y or z, xyz: [x, y, z], or to: another body point");
+                    problems(), "This place says nowhere", "Add x, y or z, xyz: [x, y, z], or to: another body point");
             return Optional.empty();
         }
         return Optional.of(new Contact.Target.Room(
@@ -166,7 +163,8 @@ final class ContactReader {
             }
         }
         for (Contact contact : contacts) {
-            if (contact instanceof Contact.Place place && reaches(leads, place.point(), place.point(), new HashSet<>())) {
+            if (contact instanceof Contact.Place place
+                    && reaches(leads, place.point(), place.point(), new HashSet<>())) {
                 problems()
                         .error(
                                 list.file(),

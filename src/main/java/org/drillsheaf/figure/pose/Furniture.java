@@ -33,8 +33,7 @@ final class Furniture {
         double base = top - mattress;
         double middle = (prop.size("from") + prop.size("to")) / 2;
         double half = Math.abs(prop.size("to") - prop.size("from")) / 2;
-        solids.add(box(
-                middle, base - .03, prop.size("z"), half - .006, .03, prop.size("halfwidth") - .006, .004));
+        solids.add(box(middle, base - .03, prop.size("z"), half - .006, .03, prop.size("halfwidth") - .006, .004));
         double leg = (base - .06) / 2;
         for (int end = -1; end <= 1; end += 2) {
             for (int side = -1; side <= 1; side += 2) {
@@ -57,11 +56,10 @@ final class Furniture {
         double from = prop.size("from") + .02;
         double to = prop.size("to");
         double half = (top - .024) / 2;
-        solids.add(box(
-                (from + to) / 2, half, prop.size("z"), (to - from) / 2, half, prop.size("halfwidth") - .01, .003));
+        solids.add(
+                box((from + to) / 2, half, prop.size("z"), (to - from) / 2, half, prop.size("halfwidth") - .01, .003));
         planes.put(prop.id(), PropShapes.top(top));
-        planes.put(
-                prop.id() + "-edge", new Plane(new Vec3(prop.size("from"), 0, 0), Vec3.X.times(-1)));
+        planes.put(prop.id() + "-edge", new Plane(new Vec3(prop.size("from"), 0, 0), Vec3.X.times(-1)));
     }
 
     /** A chair that faces +x or −x. Surfaces: {@code seat}, also by the chair's own name, and {@code <id>-back}. */
@@ -86,9 +84,7 @@ final class Furniture {
         solids.add(box(rail, back - .125, z, .0075, .018, width - .012, .005));
         planes.put(prop.id().equals("chair") ? "seat" : prop.id() + "-seat", PropShapes.top(seat));
         planes.put(prop.id(), PropShapes.top(seat));
-        planes.put(
-                prop.id() + "-back",
-                new Plane(new Vec3(rail + ahead * .0085, 0, 0), Vec3.X.times(ahead)));
+        planes.put(prop.id() + "-back", new Plane(new Vec3(rail + ahead * .0085, 0, 0), Vec3.X.times(ahead)));
         planes.put(prop.id() + "-top", PropShapes.top(back));
     }
 

@@ -40,7 +40,9 @@ final class JointReader {
     }
 
     private static Optional<Side> side(String key) {
-        return key.endsWith(".R") ? Optional.of(Side.RIGHT) : key.endsWith(".L") ? Optional.of(Side.LEFT) : Optional.empty();
+        return key.endsWith(".R")
+                ? Optional.of(Side.RIGHT)
+                : key.endsWith(".L") ? Optional.of(Side.LEFT) : Optional.empty();
     }
 
     private JointAngles readJoint(String key, YamlNode node, JointAngles angles) {

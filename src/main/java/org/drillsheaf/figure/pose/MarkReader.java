@@ -54,8 +54,7 @@ final class MarkReader {
             case "arrow" -> arrow(id, body, views);
             case "swing" -> swing(id, body, views);
             case "pad" -> pad(id, body, views);
-            case "angle" -> at(body, "angle").map(at ->
-                    new Mark.AngleArc(id, at, millimetres(body, "r", 7.5), views));
+            case "angle" -> at(body, "angle").map(at -> new Mark.AngleArc(id, at, millimetres(body, "r", 7.5), views));
             default -> breath(id, body, views);
         };
     }
@@ -77,8 +76,7 @@ final class MarkReader {
     }
 
     private Optional<Mark> arrow(String id, YamlNode body, List<String> views) {
-        numbers.onlyKeys(
-                body, "an arrow", List.of("at", "dir", "len", "gap", "mode", "label", "views", "shift", "w"));
+        numbers.onlyKeys(body, "an arrow", List.of("at", "dir", "len", "gap", "mode", "label", "views", "shift", "w"));
         Optional<String> at = at(body, "arrow");
         Optional<Vec3> direction = body.get("dir").flatMap(n -> numbers.direction(n, "dir"));
         if (!body.has("dir")) {
@@ -114,7 +112,8 @@ final class MarkReader {
 
     private Optional<Mark> pad(String id, YamlNode body, List<String> views) {
         numbers.onlyKeys(body, "a pad", List.of("at", "w", "along", "views"));
-        boolean upright = List.of("v", "y", "vertical").contains(body.text("along").orElse("h"));
+        boolean upright =
+                List.of("v", "y", "vertical").contains(body.text("along").orElse("h"));
         return at(body, "pad").map(at -> new Mark.Pad(id, at, millimetres(body, "w", 5), upright, views));
     }
 

@@ -27,8 +27,8 @@ final class MeasuredAngles {
             }
             case HIP_INT -> hipRotation(body, side, s);
             case KNEE_FLEX -> kneeFlexion(body, side);
-            case ELBOW_FLEX -> segment(body, "shoulder", "elbow", side)
-                    .degreesTo(segment(body, "elbow", "wrist", side));
+            case ELBOW_FLEX ->
+                segment(body, "shoulder", "elbow", side).degreesTo(segment(body, "elbow", "wrist", side));
             case ANKLE_DORSI -> {
                 Vec3 forward = body.frame("shank", side).toLocal(foot(body, side));
                 yield degrees(forward.y(), forward.x());

@@ -23,7 +23,6 @@ public record PlacedProp(PropKind kind, String id, List<PropSolid> solids, Map<S
     PlacedProp mirrored() {
         Map<String, Plane> turned = new LinkedHashMap<>();
         planes.forEach((name, plane) -> turned.put(name, plane.mirrored()));
-        return new PlacedProp(
-                kind, id, solids.stream().map(PropSolid::mirrored).toList(), turned);
+        return new PlacedProp(kind, id, solids.stream().map(PropSolid::mirrored).toList(), turned);
     }
 }

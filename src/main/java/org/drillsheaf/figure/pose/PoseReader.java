@@ -14,8 +14,21 @@ import org.drillsheaf.figure.body.MuscleRegions;
 /** Reads one pose (one keyframe) from YAML and tells every mistake with its line. */
 public final class PoseReader {
     private static final List<String> KEYS = List.of(
-            "from", "root", "pose", "heading", "joints", "pelvis", "props", "contacts", "solve", "feel", "marks",
-            "annotations", "ghost", "views", "note");
+            "from",
+            "root",
+            "pose",
+            "heading",
+            "joints",
+            "pelvis",
+            "props",
+            "contacts",
+            "solve",
+            "feel",
+            "marks",
+            "annotations",
+            "ghost",
+            "views",
+            "note");
     /** Things that can be touched though nobody wrote them. */
     private static final String FLOOR = "floor";
 
@@ -106,7 +119,8 @@ public final class PoseReader {
                         .error(
                                 problems,
                                 "There is no muscle region “" + id + "”",
-                                "Use one of: " + String.join(", ", MuscleRegions.ids()) + "; with .R or .L for one side");
+                                "Use one of: " + String.join(", ", MuscleRegions.ids())
+                                        + "; with .R or .L for one side");
             }
         }
         return feel;

@@ -43,7 +43,7 @@ public final class PoseSolver {
                     .mapToDouble(Math::abs)
                     .max()
                     .orElse(0);
-            contacts.add(new SolvedPose.MetContact(contact, off));
+            contacts.add(new SolvedPose.MetContact(contact, off * Math.min(1, ContactEquations.weight(contact))));
         }
         List<SolvedPose.MovedAngle> moved = moved(pose, written, solved);
         List<Problem> problems = new ArrayList<>();
@@ -60,14 +60,7 @@ public final class PoseSolver {
                 String.format(Locale.ROOT, "Write %.0f, or free another angle under solve", m.solved()))));
         problems.addAll(beyondLimits(pose, body));
         return new SolvedPose(
-                pose,
-                body,
-                scene.place(body),
-                contacts,
-                moved,
-                List.copyOf(problems),
-                ghost(pose, body, build),
-                false);
+                pose, body, scene.place(body), contacts, moved, List.copyOf(problems), ghost(pose, body, build), false);
     }
 
     private static double[] solve(Pose pose, ContactEquations equations, double[] written) {

@@ -111,7 +111,8 @@ final class PropReader {
         Vec3 axis = node.get("axis")
                 .flatMap(n -> numbers.direction(n, "axis"))
                 .orElse(kind == PropKind.TOWEL || kind == PropKind.STICK || kind == PropKind.RAIL ? Vec3.Z : Vec3.Y);
-        Vec3 offset = node.get("offset").flatMap(n -> numbers.vector(n, "offset")).orElse(Vec3.ZERO);
+        Vec3 offset =
+                node.get("offset").flatMap(n -> numbers.vector(n, "offset")).orElse(Vec3.ZERO);
         if (node.has("a") && node.has("b")) {
             Optional<Prop.End> from = node.get("a").flatMap(this::end);
             Optional<Prop.End> to = node.get("b").flatMap(this::end);
@@ -126,8 +127,7 @@ final class PropReader {
         Optional<YamlNode> between = node.get("between").or(() -> at);
         if (between.isPresent()) {
             List<String> points = new ArrayList<>();
-            List<YamlNode> nodes =
-                    between.get().isList() ? between.get().items() : List.of(between.get());
+            List<YamlNode> nodes = between.get().isList() ? between.get().items() : List.of(between.get());
             nodes.forEach(n -> words.point(n).ifPresent(points::add));
             return points.isEmpty() ? new Prop.Place.InRoom() : new Prop.Place.OnBody(points, offset, axis);
         }

@@ -129,8 +129,7 @@ final class PropShapes {
         Vec3 half = new Vec3(prop.size("x"), prop.size("y"), prop.size("z"));
         Vec3 up = axis(prop);
         Vec3 front = (Math.abs(up.x()) < .9 ? Vec3.X : Vec3.Y).without(up).unit();
-        Rotation frame =
-                Rotation.aboutZ(prop.size("tilt")).then(new Rotation(front, up, front.cross(up)));
+        Rotation frame = Rotation.aboutZ(prop.size("tilt")).then(new Rotation(front, up, front.cross(up)));
         double least = Math.min(half.x(), Math.min(half.y(), half.z()));
         double rounding = prop.kind() == PropKind.BLOCK ? .006 : .7 * least;
         solids.add(new RoundedBox(middle, half, frame, rounding));

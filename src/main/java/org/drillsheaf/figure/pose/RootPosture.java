@@ -57,17 +57,19 @@ public enum RootPosture {
     public JointAngles angles() {
         JointAngles straight = JointAngles.STRAIGHT;
         return switch (this) {
-            case HANDS_AND_KNEES -> straight.with(HIP_FLEX, 90)
-                    .with(KNEE_FLEX, 90)
-                    .with(SHOULDER_FLEX, 90)
-                    .with(ANKLE_DORSI, -50)
-                    .with(WRIST_EXT, 80)
-                    .with(NECK_FLEX, -10);
+            case HANDS_AND_KNEES ->
+                straight.with(HIP_FLEX, 90)
+                        .with(KNEE_FLEX, 90)
+                        .with(SHOULDER_FLEX, 90)
+                        .with(ANKLE_DORSI, -50)
+                        .with(WRIST_EXT, 80)
+                        .with(NECK_FLEX, -10);
             case SEATED -> straight.with(HIP_FLEX, 88).with(KNEE_FLEX, 88);
-            case HALF_KNEELING -> straight.with(HIP_FLEX, Side.RIGHT, 90)
-                    .with(KNEE_FLEX, 90)
-                    .with(HIP_FLEX, Side.LEFT, 0)
-                    .with(ANKLE_DORSI, Side.LEFT, -55);
+            case HALF_KNEELING ->
+                straight.with(HIP_FLEX, Side.RIGHT, 90)
+                        .with(KNEE_FLEX, 90)
+                        .with(HIP_FLEX, Side.LEFT, 0)
+                        .with(ANKLE_DORSI, Side.LEFT, -55);
             case KNEELING -> straight.with(KNEE_FLEX, 90).with(ANKLE_DORSI, -70);
             case PRONE -> straight.with(ANKLE_DORSI, -55);
             case STANDING, LEANING, SUPINE, SIDE_LYING_LEFT, SIDE_LYING_RIGHT -> straight;

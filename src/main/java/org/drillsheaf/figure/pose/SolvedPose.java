@@ -33,7 +33,7 @@ public record SolvedPose(
         Optional<Body> ghostBody,
         boolean isMirrored) {
 
-    /** A contact and how far it is from being met, statures. */
+    /** A contact and how far it is from being met, statures, by its weight if that is less than 1. */
     public record MetContact(Contact contact, double residual) {}
 
     /** A written angle that had to move; degrees. */
@@ -43,7 +43,7 @@ public record SolvedPose(
         return body.skeleton();
     }
 
-    /** The largest miss of any contact, statures. */
+    /** The largest miss of any contact, statures; a contact of less weight than 1 counts by its weight. */
     public double residual() {
         return contacts.stream().mapToDouble(MetContact::residual).max().orElse(0);
     }
@@ -55,14 +55,16 @@ public record SolvedPose(
      * @throws IllegalArgumentException when the joint has no such movement
      */
     public double angle(String joint, Side side, String movement) {
-        return angle(Motion.of(joint, movement)
-                .orElseThrow(() -> new IllegalArgumentException("no movement " + joint + " " + movement)), side);
+        return angle(
+                Motion.of(joint, movement)
+                        .orElseThrow(() -> new IllegalArgumentException("no movement " + joint + " " + movement)),
+                side);
     }
 
     public double angle(Motion motion, Side side) {
         return switch (motion) {
-            case ANKLE_DORSI, ANKLE_INV, SHOULDER_FLEX, SHOULDER_FROM_TRUNK, SHOULDER_ABD -> MeasuredAngles.of(
-                    skeleton(), motion, side);
+            case ANKLE_DORSI, ANKLE_INV, SHOULDER_FLEX, SHOULDER_FROM_TRUNK, SHOULDER_ABD ->
+                MeasuredAngles.of(skeleton(), motion, side);
             default -> skeleton().posture().angles().get(motion, side);
         };
     }
@@ -100,8 +102,8 @@ public record SolvedPose(
 
     /** The figure of the ghost in the same scene. */
     public Optional<SolvedPose> ghost() {
-        return ghostBody.map(ghost -> new SolvedPose(
-                pose, ghost, props, List.of(), List.of(), List.of(), Optional.empty(), isMirrored));
+        return ghostBody.map(ghost ->
+                new SolvedPose(pose, ghost, props, List.of(), List.of(), List.of(), Optional.empty(), isMirrored));
     }
 
     /** The same figure with another ghost, for example the start keyframe. */

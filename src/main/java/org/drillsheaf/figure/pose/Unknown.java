@@ -11,7 +11,6 @@ public sealed interface Unknown {
     /** As it is written under {@code solve}. */
     String word();
 
-
     /** A coordinate of the middle of the hips. */
     record Root(Axis axis) implements Unknown {
         @Override
