@@ -1,0 +1,159 @@
+package org.drillsheaf.figure.draw;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Turns lines into paths, far ones first. A line that overlaps something is preceded by a white band on its far side, so that
+ * near limbs stand clear of far ones; ends that meet nothing run out thin.
+ */
+final class LinePainter {
+    private static final double TOLERANCE = 0.025;
+    private static final double HALO_WIDTH = 0.55;
+    private static final double HALO_TAPER = 1.8;
+    private static final double HALO_TOLERANCE = 0.05;
+    private static final double LEAST_SURENESS = 0.35;
+    private static final double END_TAPER = 2.6;
+    private static final double THINNEST_END = 0.12;
+    /** Width changes under this are not seen. */
+    private static final double SAME_WIDTH = 0.05;
+
+    private final double mmPerPixel;
+    private final List<DrawnPath> paths = new ArrayList<>();
+
+    private LinePainter(double mmPerPixel) {
+        this.mmPerPixel = mmPerPixel;
+    }
+
+    /** Lines of body and props with halos. */
+    static List<DrawnPath> paint(List<Chain> chains, double mmPerPixel) {
+        LinePainter painter = new LinePainter(mmPerPixel);
+        List<Chain> order = new ArrayList<>(chains);
+        order.sort(Comparator.comparingDouble(Chain::depth));
+        for (Chain chain : order) {
+            double[] points = painter.millimetres(chain);
+            painter.halo(chain, points);
+            painter.line(
+                    chain,
+                    points,
+                    chain.ofProp() ? DrawnPath.Role.PROP_LINE : DrawnPath.Role.LINE,
+                    chain.ofProp() ? Palette.PROP_INK : Palette.INK,
+                    1);
+        }
+        return painter.paths;
+    }
+
+    /** Pale lines of the start pose. */
+    static List<DrawnPath> paintGhost(List<Chain> chains, double mmPerPixel) {
+        LinePainter painter = new LinePainter(mmPerPixel);
+        for (Chain chain : chains) {
+            painter.line(chain, painter.millimetres(chain), DrawnPath.Role.GHOST, Palette.GHOST_INK, 0.8);
+        }
+        return painter.paths;
+    }
+
+    private double[] millimetres(Chain chain) {
+        double[] points = chain.points().clone();
+        for (int i = 0; i < points.length; i++) {
+            points[i] *= mmPerPixel;
+        }
+        return points;
+    }
+
+    private void line(Chain chain, double[] points, DrawnPath.Role role, int colour, double weight) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        double sum = 0;
+        for (double width : chain.widths()) {
+            least = Math.min(least, width);
+            most = Math.max(most, width);
+            sum += width;
+        }
+        boolean even = chain.closed() || most - least < SAME_WIDTH && !chain.startsFree() && !chain.endsFree();
+        PathShape.Builder path = new PathShape.Builder();
+        if (even) {
+            if (chain.closed()) {
+                CurveFit.ring(path, points, TOLERANCE);
+            } else {
+                CurveFit.line(path, points, TOLERANCE);
+            }
+            double width = Math.rint(sum / chain.size() * weight * 100) / 100;
+            paths.add(DrawnPath.stroked(role, path.build(), colour, width));
+            return;
+        }
+        Ribbon.around(path, points, taperedWidths(chain, points, weight), TOLERANCE);
+        paths.add(DrawnPath.filled(role, path.build(), colour));
+    }
+
+    private static double[] taperedWidths(Chain chain, double[] points, double weight) {
+        double[] along = lengths(points);
+        double whole = along[along.length - 1];
+        double taper = Math.min(END_TAPER, whole * 0.45);
+        double[] widths = chain.widths().clone();
+        for (int i = 0; i < widths.length; i++) {
+            widths[i] *= weight;
+            if (chain.startsFree()) {
+                widths[i] *= THINNEST_END + (1 - THINNEST_END) * Segments.smoothRise(0, taper, along[i]);
+            }
+            if (chain.endsFree()) {
+                widths[i] *= THINNEST_END + (1 - THINNEST_END) * Segments.smoothRise(0, taper, whole - along[i]);
+            }
+        }
+        return widths;
+    }
+
+    private static double[] lengths(double[] points) {
+        double[] along = new double[points.length / 2];
+        for (int i = 1; i < along.length; i++) {
+            along[i] = along[i - 1]
+                    + Segments.length(points[2 * i] - points[2 * i - 2], points[2 * i + 1] - points[2 * i - 1]);
+        }
+        return along;
+    }
+
+    /** White bands along each run of points whose far side is sure. */
+    private void halo(Chain chain, double[] points) {
+        int n = chain.size();
+        int from = 0;
+        while (from < n) {
+            if (sureness(chain, from) <= LEAST_SURENESS) {
+                from++;
+                continue;
+            }
+            int to = from;
+            while (to < n && sureness(chain, to) > LEAST_SURENESS) {
+                to++;
+            }
+            if ((to - from) * mmPerPixel > 1) {
+                haloRun(chain, points, from, to, chain.closed() && from == 0 && to == n);
+            }
+            from = to;
+        }
+    }
+
+    private static double sureness(Chain chain, int i) {
+        return Segments.length(chain.far()[2 * i], chain.far()[2 * i + 1]);
+    }
+
+    private void haloRun(Chain chain, double[] points, int from, int to, boolean wholeRing) {
+        double[] run = Arrays.copyOfRange(points, 2 * from, 2 * to);
+        double[] along = lengths(run);
+        double whole = along[along.length - 1];
+        double taper = Math.min(HALO_TAPER, whole * 0.4);
+        double[] offsets = new double[run.length];
+        for (int i = 0; i < along.length; i++) {
+            double rise = wholeRing
+                    ? 1
+                    : Segments.smoothRise(0, taper, along[i] + 0.05)
+                            * Segments.smoothRise(0, taper, whole - along[i] + 0.05);
+            double width = HALO_WIDTH * rise / sureness(chain, from + i);
+            offsets[2 * i] = chain.far()[2 * (from + i)] * width;
+            offsets[2 * i + 1] = chain.far()[2 * (from + i) + 1] * width;
+        }
+        PathShape.Builder path = new PathShape.Builder();
+        Ribbon.beside(path, run, offsets, HALO_TOLERANCE);
+        paths.add(DrawnPath.filled(DrawnPath.Role.HALO, path.build(), Palette.PAPER));
+    }
+}
