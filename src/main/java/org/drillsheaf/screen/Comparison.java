@@ -21,9 +21,11 @@ public record Comparison(
         remarks = List.copyOf(remarks);
     }
 
-    public Optional<TestChange> change(String testId, Optional<Side> side) {
+    public Optional<TestChange> change(String testId, Optional<Side> side, Optional<String> part) {
         return changes.stream()
-                .filter(c -> c.test().id().equals(testId) && c.side().equals(side))
+                .filter(c -> c.test().id().equals(testId)
+                        && c.side().equals(side)
+                        && c.part().equals(part))
                 .findFirst();
     }
 

@@ -1,8 +1,5 @@
 package org.drillsheaf.screen;
 
-import java.util.Optional;
-import org.drillsheaf.Side;
-
 /**
  * Findings that do not go together.
  *
@@ -11,5 +8,4 @@ import org.drillsheaf.Side;
  * @param nextStep what to do
  * @param refer whether a clinician should look at it before loading
  */
-public record Contradiction(
-        String id, Optional<Side> side, String findings, String meaning, String nextStep, boolean refer) {}
+public record Contradiction(String id, String findings, String meaning, String nextStep, boolean refer) {}

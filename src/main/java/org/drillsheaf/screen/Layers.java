@@ -36,5 +36,7 @@ public record Layers(
         fading = List.copyOf(fading);
     }
 
-    static final Layers NONE = new Layers(Optional.empty(), "", Optional.empty(), "", List.of(), List.of(), Side.RIGHT);
+    static Layers none(Side expectedFirst) {
+        return new Layers(Optional.empty(), "", Optional.empty(), "", List.of(), List.of(), expectedFirst);
+    }
 }

@@ -1,7 +1,5 @@
 package org.drillsheaf.screen;
 
-import java.util.Optional;
-
 /**
  * The one test that would settle most.
  *
@@ -9,11 +7,13 @@ import java.util.Optional;
  * @param repeat true when it was taken and lies at the line
  * @param minutes whole minutes it takes
  * @param reason in words
- * @param standIn the question to ask instead of a better test that is barred for this client
  */
-public record NextTest(
-        MovementTest test, double bits, boolean repeat, int minutes, String reason, Optional<StandInQuestion> standIn) {
+public record NextTest(MovementTest test, double bits, boolean repeat, int minutes, String reason) {
 
-    /** A question in place of a barred test. */
+    /**
+     * A question in place of a test that is barred for this client.
+     *
+     * @param key under which the answer is written
+     */
     public record StandInQuestion(MovementTest barredTest, String key, String question) {}
 }

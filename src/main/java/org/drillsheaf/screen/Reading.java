@@ -16,6 +16,7 @@ import org.drillsheaf.Side;
  * @param conditions conditions that follow from the screen itself
  * @param restrictions what holds because of a presentation, held or still open
  * @param nextTest empty when nothing is open or no allowed test would settle anything
+ * @param standIn the question to ask instead of a test that would settle more and is barred
  * @param remarks sentences for the coach: few data, no reference for this age, another coach measured, tests that are barred
  */
 public record Reading(
@@ -32,6 +33,7 @@ public record Reading(
         List<Restriction> restrictions,
         List<Contradiction> contradictions,
         Optional<NextTest> nextTest,
+        Optional<NextTest.StandInQuestion> standIn,
         boolean fewData,
         boolean noReference,
         List<String> remarks) {

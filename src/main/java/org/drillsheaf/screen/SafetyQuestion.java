@@ -88,11 +88,15 @@ public record SafetyQuestion(
             conditions = Set.copyOf(conditions);
         }
 
-        public boolean holds(int age, Set<String> conditionsOfClient) {
+        /**
+         * @param youngest the least the client's age can be; a year of birth alone leaves one year open
+         * @param oldest the most it can be
+         */
+        public boolean holds(int youngest, int oldest, Set<String> conditionsOfClient) {
             boolean fitsCondition = conditions.isEmpty() || conditions.stream().anyMatch(conditionsOfClient::contains);
             boolean anyAge = upToAge.isEmpty() && fromAge.isEmpty();
-            boolean young = upToAge.isPresent() && age <= upToAge.getAsInt();
-            boolean old = fromAge.isPresent() && age >= fromAge.getAsInt();
+            boolean young = upToAge.isPresent() && youngest <= upToAge.getAsInt();
+            boolean old = fromAge.isPresent() && oldest >= fromAge.getAsInt();
             return fitsCondition && (anyAge || young || old);
         }
     }

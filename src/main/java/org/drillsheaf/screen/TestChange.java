@@ -6,6 +6,7 @@ import org.drillsheaf.Side;
 /**
  * Two dates of one test and side.
  *
+ * @param part which of two values, for a test that measures two
  * @param before value as shown, empty when there is none
  * @param now value as shown
  * @param smallestChange smallest real change as shown, with unit
@@ -15,6 +16,7 @@ import org.drillsheaf.Side;
 public record TestChange(
         MovementTest test,
         Optional<Side> side,
+        Optional<String> part,
         Kind kind,
         String before,
         String now,

@@ -44,6 +44,9 @@ public sealed interface Rule {
     record Atom(Word word, String subject, Optional<String> part, Place place, Comparison comparison, int line)
             implements Rule {}
 
+    Rule TRUE = new All(List.of());
+    Rule FALSE = new Any(List.of());
+
     /** What an atom says. */
     enum Word {
         LIMITED,
@@ -52,12 +55,15 @@ public sealed interface Rule {
         WIDE,
         NARROW,
         PAINFUL,
-        TESTED,
         BARRED,
         LESS,
         DIFFER,
+        /** A yes-or-no mark; unknown with pain. */
         MARKED,
+        /** A yes-or-no mark as written, with pain too. */
+        NOTED,
         VALUE,
+        /** A number as written: with pain too, and without its error. */
         WRITTEN,
         GAINED,
         LOST,
