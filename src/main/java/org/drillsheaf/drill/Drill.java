@@ -105,4 +105,37 @@ public record Drill(
     public int minutes(Dose.Chosen chosen) {
         return DoseTime.minutes(dose, breathing, chosen);
     }
+
+    /** This drill with another dose and breathing. */
+    public Drill with(Dose otherDose, Breathing otherBreathing) {
+        return new Drill(
+                id,
+                name,
+                family,
+                level,
+                phases,
+                goals,
+                positions,
+                equipment,
+                status,
+                edition,
+                prerequisites,
+                easier,
+                harder,
+                purpose,
+                setUpSteps,
+                actionSteps,
+                otherBreathing,
+                feel,
+                notFeel,
+                faults,
+                otherDose,
+                stop,
+                conditions,
+                tags,
+                translations,
+                pose,
+                variants,
+                written);
+    }
 }

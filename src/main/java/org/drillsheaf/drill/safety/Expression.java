@@ -1,7 +1,10 @@
 package org.drillsheaf.drill.safety;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /** The condition under which a rule takes hold, read three-valued. */
@@ -10,9 +13,19 @@ public sealed interface Expression {
     /** Whether it holds for these facts under these settings. */
     Truth evaluate(Facts facts, SettingValues settings);
 
+    /** What makes it hold, or leaves it open, in words with numbers; empty when it surely does not hold. */
+    default List<String> explain(Facts facts, SettingValues settings) {
+        return List.of();
+    }
+
     /** The names of drills, families, kinds and so on that it asks for. */
     default Stream<String> labels() {
         return Stream.empty();
+    }
+
+    /** The settings that it asks for. */
+    default Set<String> settings() {
+        return Set.of();
     }
 
     /** Holds for every drill. */
@@ -28,6 +41,15 @@ public sealed interface Expression {
         @Override
         public Truth evaluate(Facts facts, SettingValues settings) {
             return facts.truth(measure);
+        }
+
+        @Override
+        public List<String> explain(Facts facts, SettingValues settings) {
+            return switch (facts.truth(measure)) {
+                case YES -> List.of(measure.words());
+                case UNKNOWN -> List.of("not known whether: " + measure.words());
+                case NO -> List.of();
+            };
         }
     }
 
@@ -50,6 +72,11 @@ public sealed interface Expression {
         public Truth evaluate(Facts facts, SettingValues settings) {
             return settings.truth(name);
         }
+
+        @Override
+        public Set<String> settings() {
+            return Set.of(name);
+        }
     }
 
     /** A setting compared with one of its words. */
@@ -57,6 +84,11 @@ public sealed interface Expression {
         @Override
         public Truth evaluate(Facts facts, SettingValues settings) {
             return settings.isWord(name, word);
+        }
+
+        @Override
+        public Set<String> settings() {
+            return Set.of(name);
         }
     }
 
@@ -71,6 +103,29 @@ public sealed interface Expression {
             }
             return Truth.of(operator.holds(a.getAsDouble(), b.getAsDouble()));
         }
+
+        @Override
+        public Set<String> settings() {
+            Set<String> both = new TreeSet<>();
+            for (Operand side : List.of(left, right)) {
+                if (side instanceof Configured configured) {
+                    both.add(configured.name());
+                }
+            }
+            return both;
+        }
+
+        @Override
+        public List<String> explain(Facts facts, SettingValues settings) {
+            if (!evaluate(facts, settings).mayBe() || !(left instanceof Measured measured)) {
+                return List.of();
+            }
+            OptionalDouble value = left.value(facts, settings);
+            OptionalDouble bound = right.value(facts, settings);
+            String is = value.isPresent() ? String.format(Locale.ROOT, "%.0f", value.getAsDouble()) : "not known";
+            String than = bound.isPresent() ? String.format(Locale.ROOT, "%.0f", bound.getAsDouble()) : "not known";
+            return List.of(measured.measure().words() + ": " + is + " (rule: " + operator.sign() + " " + than + ")");
+        }
     }
 
     /** Both hold. */
@@ -83,6 +138,21 @@ public sealed interface Expression {
         @Override
         public Stream<String> labels() {
             return Stream.concat(left.labels(), right.labels());
+        }
+
+        @Override
+        public Set<String> settings() {
+            Set<String> both = new TreeSet<>(left.settings());
+            both.addAll(right.settings());
+            return both;
+        }
+
+        @Override
+        public List<String> explain(Facts facts, SettingValues settings) {
+            return !evaluate(facts, settings).mayBe()
+                    ? List.of()
+                    : Stream.concat(left.explain(facts, settings).stream(), right.explain(facts, settings).stream())
+                            .toList();
         }
     }
 
@@ -97,6 +167,21 @@ public sealed interface Expression {
         public Stream<String> labels() {
             return Stream.concat(left.labels(), right.labels());
         }
+
+        @Override
+        public Set<String> settings() {
+            Set<String> both = new TreeSet<>(left.settings());
+            both.addAll(right.settings());
+            return both;
+        }
+
+        @Override
+        public List<String> explain(Facts facts, SettingValues settings) {
+            return !evaluate(facts, settings).mayBe()
+                    ? List.of()
+                    : Stream.concat(left.explain(facts, settings).stream(), right.explain(facts, settings).stream())
+                            .toList();
+        }
     }
 
     /** It does not hold. */
@@ -109,6 +194,11 @@ public sealed interface Expression {
         @Override
         public Stream<String> labels() {
             return inner.labels();
+        }
+
+        @Override
+        public Set<String> settings() {
+            return inner.settings();
         }
     }
 

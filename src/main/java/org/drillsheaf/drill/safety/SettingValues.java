@@ -23,6 +23,10 @@ public record SettingValues(
         Set<String> seen,
         boolean bothSides) {
 
+    /** For rules that name no setting. */
+    public static final SettingValues NONE =
+            new SettingValues(Map.of(), Set.of(), OptionalLong.empty(), 0, Set.of(), true);
+
     public static final String WEEKS = "weeks";
     public static final String AGE = "age";
     public static final String BOTH_SIDES = "both-sides";

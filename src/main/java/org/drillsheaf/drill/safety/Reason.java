@@ -1,0 +1,12 @@
+package org.drillsheaf.drill.safety;
+
+import org.drillsheaf.drill.Action;
+
+/**
+ * Why a drill was judged as it was.
+ *
+ * @param condition id of the condition or combination
+ * @param rule the rule as written, or what the author's tag says
+ * @param words one sentence for the coach
+ */
+public record Reason(String condition, Action action, String rule, String words) {}

@@ -1,0 +1,94 @@
+package org.drillsheaf.handout;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.drillsheaf.Problems;
+import org.drillsheaf.YamlNode;
+import org.drillsheaf.YamlSchema;
+import org.drillsheaf.handout.page.HouseStyle;
+import org.drillsheaf.handout.page.Messages;
+
+/** Reads templates, phrases and the house style from disk, once; printing itself reads nothing. */
+public final class HandoutFiles {
+    private static final long LARGEST_TEMPLATE = 1 << 20;
+
+    private HandoutFiles() {}
+
+    /**
+     * A printer with everything it needs.
+     *
+     * @param templates folder with {@code *.ftlx} and {@code messages/*.yaml}
+     * @param house the clinic's house style
+     * @param houseSchema its schema
+     * @return empty when {@code problems} got an error
+     */
+    public static Optional<HandoutPrinter> load(Path templates, Path house, Path houseSchema, Problems problems) {
+        Problems found = new Problems();
+        Map<String, String> sources = templates(templates, found);
+        Map<String, Messages> messages = new TreeMap<>();
+        for (Path file : list(templates.resolve("messages"), ".yaml", found)) {
+            yaml(file, found)
+                    .flatMap(node -> MessagesReader.read(node, found))
+                    .ifPresent(m -> messages.put(m.language(), m));
+        }
+        if (!messages.containsKey("en") && !found.hasErrors()) {
+            found.error(templates.toString(), 0, "The English phrases are missing", "Put back messages/en.yaml");
+        }
+        Optional<HouseStyle> style = style(house, houseSchema, found);
+        problems.addAll(found.all());
+        return found.hasErrors() ? Optional.empty() : style.map(s -> new HandoutPrinter(sources, messages, s));
+    }
+
+    private static Optional<HouseStyle> style(Path house, Path schema, Problems problems) {
+        Optional<YamlNode> node = yaml(house, problems);
+        Optional<String> schemaText = text(schema, problems);
+        if (node.isEmpty() || schemaText.isEmpty()) {
+            return Optional.empty();
+        }
+        Problems shape = new Problems();
+        YamlSchema.of(schemaText.get()).check(node.get(), shape);
+        problems.addAll(shape.all());
+        return shape.hasErrors() ? Optional.empty() : HouseStyleReader.read(node.get(), problems);
+    }
+
+    private static Map<String, String> templates(Path folder, Problems problems) {
+        Map<String, String> sources = new TreeMap<>();
+        for (Path file : list(folder, ".ftlx", problems)) {
+            text(file, problems).ifPresent(t -> sources.put(file.getFileName().toString(), t));
+        }
+        return sources;
+    }
+
+    private static List<Path> list(Path folder, String ending, Problems problems) {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(f -> f.toString().endsWith(ending)).sorted().toList();
+        } catch (IOException e) {
+            problems.error(folder.toString(), 0, "The folder cannot be read", "Check its name and your rights");
+            return List.of();
+        }
+    }
+
+    private static Optional<YamlNode> yaml(Path file, Problems problems) {
+        return text(file, problems).flatMap(t -> YamlNode.parse(file.toString(), t, problems));
+    }
+
+    private static Optional<String> text(Path file, Problems problems) {
+        try {
+            if (Files.size(file) > LARGEST_TEMPLATE) {
+                problems.error(file.toString(), 0, "The file is larger than a megabyte", "Make it smaller");
+                return Optional.empty();
+            }
+            return Optional.of(Files.readString(file, StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            problems.error(file.toString(), 0, "The file cannot be read", "Check its name and that it is UTF-8 text");
+            return Optional.empty();
+        }
+    }
+}

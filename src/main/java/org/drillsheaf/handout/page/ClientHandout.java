@@ -1,0 +1,62 @@
+package org.drillsheaf.handout.page;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * "Your practice": one phase, taken home.
+ *
+ * @param phase number of the phase, 1 to 4
+ * @param phases names of all phases in order
+ * @param purpose what this phase is for, one sentence
+ * @param goodSign what it looks like when it goes well
+ * @param minutes whole minutes of one session
+ * @param sessionsPerWeek 1 to 7
+ * @param things what the client needs at hand; empty when the floor is enough
+ * @param cautions what this client has to mind, in the order of the drills
+ * @param helpNow further signs to get help for at once, for this client only
+ */
+public record ClientHandout(
+        Frame frame,
+        int phase,
+        List<String> phases,
+        String purpose,
+        Optional<String> goodSign,
+        int minutes,
+        int sessionsPerWeek,
+        List<String> things,
+        Optional<Meeting> next,
+        List<Caution> cautions,
+        List<String> helpNow,
+        List<DrillBlock> drills)
+        implements Document {
+
+    /** The next appointment. */
+    public record Meeting(LocalDate date, Optional<LocalTime> time) {}
+
+    /**
+     * One printed caution.
+     *
+     * @param drills numbers of the drills it is about; empty for all of them
+     */
+    public record Caution(List<Integer> drills, String text) {
+        public Caution {
+            drills = List.copyOf(drills);
+        }
+    }
+
+    public ClientHandout {
+        phases = List.copyOf(phases);
+        things = List.copyOf(things);
+        cautions = List.copyOf(cautions);
+        helpNow = List.copyOf(helpNow);
+        drills = List.copyOf(drills);
+    }
+
+    @Override
+    public String kind() {
+        return "client-handout";
+    }
+}
