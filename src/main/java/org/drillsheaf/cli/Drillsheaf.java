@@ -1,0 +1,65 @@
+package org.drillsheaf.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** The program's front door: reads the arguments, hands over to one command, and turns what went wrong into one line. */
+@Command(
+        name = "drillsheaf",
+        description = "Screens a client, builds a phased exercise program and prints an illustrated handout.",
+        versionProvider = Drillsheaf.Version.class,
+        mixinStandardHelpOptions = true,
+        subcommands = {BuildCommand.class, ReadCommand.class},
+        footer = {
+            "",
+            "Exit codes: 0 done, 1 cannot be done (the reason is printed), 2 something in the input is wrong.",
+            "",
+            "Try: drillsheaf build samples/clients/odile-farrant.yaml --out out"
+        })
+public final class Drillsheaf implements Runnable {
+
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    public static void main(String[] arguments) {
+        Locale.setDefault(Locale.ROOT); // numbers on the terminal and in files must not depend on the machine
+        System.exit(run(
+                new PrintWriter(System.out, true, StandardCharsets.UTF_8),
+                new PrintWriter(System.err, true, StandardCharsets.UTF_8),
+                arguments));
+    }
+
+    /** Runs one command and gives its exit code; what a test calls. */
+    static int run(PrintWriter out, PrintWriter err, String... arguments) {
+        CommandLine line = new CommandLine(new Drillsheaf());
+        line.setOut(out);
+        line.setErr(err);
+        line.setExecutionExceptionHandler((failure, command, parsed) -> {
+            if (failure instanceof BadInput bad) {
+                bad.problems().forEach(p -> err.println(p.message()));
+                return ExitCode.BAD_INPUT;
+            }
+            throw failure;
+        });
+        int code = line.execute(arguments);
+        out.flush();
+        err.flush();
+        return code;
+    }
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+
+    static final class Version implements CommandLine.IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Drillsheaf.class.getPackage().getImplementationVersion();
+            return new String[] {"Drillsheaf " + (version == null ? "(development build)" : version)};
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package org.drillsheaf.cli;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import org.drillsheaf.YamlNode;
+
+/** Reads and writes whole files, and says in one sentence why that did not work. Never leaves a half-written file. */
+final class TextFile {
+    private TextFile() {}
+
+    static String read(Path file) {
+        try {
+            if (Files.isDirectory(file)) {
+                throw BadInput.because(file.toString(), "This is a folder", "Name a YAML file");
+            }
+            if (Files.size(file) > 4L * YamlNode.LARGEST_FILE) {
+                throw BadInput.because(file.toString(), "The file is too large", "Check that it is the right one");
+            }
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
+                    .toString();
+        } catch (NoSuchFileException e) {
+            throw BadInput.because(file.toString(), "There is no such file", "Check the name and the folder");
+        } catch (AccessDeniedException e) {
+            throw BadInput.because(file.toString(), "The file may not be read", "Change its permissions");
+        } catch (CharacterCodingException e) {
+            throw BadInput.because(file.toString(), "The file is not UTF-8 text", "Save it again with the encoding UTF-8");
+        } catch (IOException e) {
+            throw BadInput.because(file.toString(), "The file cannot be read (" + e.getMessage() + ")", "Check the disk");
+        }
+    }
+
+    static void makeFolder(Path folder) {
+        try {
+            Files.createDirectories(folder);
+            if (!Files.isWritable(folder)) {
+                throw BadInput.because(folder.toString(), "Nothing may be written in this folder", "Choose another with --out");
+            }
+        } catch (FileAlreadyExistsException e) {
+            throw BadInput.because(folder.toString(), "This is a file, not a folder", "Choose another folder with --out");
+        } catch (AccessDeniedException e) {
+            throw BadInput.because(folder.toString(), "The folder cannot be made here", "Choose another with --out");
+        } catch (IOException e) {
+            throw BadInput.because(
+                    folder.toString(), "The folder cannot be made (" + e.getMessage() + ")", "Choose another with --out");
+        }
+    }
+
+    /** Writes beside the target first and then moves, so that a full disk or a kill leaves the old file or none. */
+    static void write(Path file, byte[] bytes) {
+        Path part = file.resolveSibling("." + file.getFileName() + ".part");
+        try {
+            Files.write(part, bytes);
+            try {
+                Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            } catch (AtomicMoveNotSupportedException e) {
+                Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+            }
+        } catch (IOException e) {
+            removeQuietly(part);
+            throw BadInput.because(
+                    file.toString(),
+                    "The file cannot be written (" + reason(e) + ")",
+                    "Free some space or choose another folder with --out");
+        }
+    }
+
+    private static String reason(IOException e) {
+        String message = e.getMessage();
+        return message == null ? e.getClass().getSimpleName() : message;
+    }
+
+    private static void removeQuietly(Path part) {
+        try {
+            Files.deleteIfExists(part);
+        } catch (IOException e) {
+            // The first failure is the one worth telling; the part file has a name of its own and harms nothing.
+        }
+    }
+}
