@@ -1,0 +1,188 @@
+package org.drillsheaf.cli;
+
+import java.io.PrintWriter;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.drillsheaf.Side;
+import org.drillsheaf.client.Client;
+import org.drillsheaf.screen.Contradiction;
+import org.drillsheaf.screen.Evidence;
+import org.drillsheaf.screen.Finding;
+import org.drillsheaf.screen.FindingKind;
+import org.drillsheaf.screen.Layers;
+import org.drillsheaf.screen.MovementTest;
+import org.drillsheaf.screen.NextTest;
+import org.drillsheaf.screen.PresentationReading;
+import org.drillsheaf.screen.Reading;
+import org.drillsheaf.screen.Restriction;
+import org.drillsheaf.screen.SafetyQuestion;
+import org.drillsheaf.screen.SafetyReading;
+import org.drillsheaf.screen.ScreenCondition;
+import org.drillsheaf.screen.Verdict;
+
+/** A reading on the terminal: compact by default, in full when explained. Every word of the trade comes from the reading itself. */
+final class ReadingText {
+    private static final int TEST_WIDTH = 36;
+    private static final int VALUE_WIDTH = 26;
+
+    private final PrintWriter out;
+    private final boolean explain;
+
+    ReadingText(PrintWriter out, boolean explain) {
+        this.out = out;
+        this.explain = explain;
+    }
+
+    void print(Client client, Reading reading) {
+        out.println(client.name() + " · " + reading.age() + " years · " + Words.number(client.statureCentimetres())
+                + " cm · visit of " + Words.day(reading.date()));
+        safety(reading.safety());
+        findings(reading);
+        presentations(reading);
+        remarks(reading);
+    }
+
+    private void safety(SafetyReading safety) {
+        out.println("Safety: " + safety.status().words());
+        for (SafetyReading.Flag flag : safety.stopping()) {
+            out.println("  stops: " + flag.words());
+        }
+        for (SafetyReading.Flag flag : safety.holding()) {
+            out.println("  waits for a clinician's word: " + flag.words());
+        }
+        for (SafetyQuestion question : safety.unanswered()) {
+            out.println("  still to ask (" + question.id() + "): " + question.words().english());
+        }
+        if (explain) {
+            safety.released().forEach(flag -> out.println("  released in writing: " + flag.words()));
+        }
+        safety.advice().forEach(advice -> out.println("  " + advice));
+        for (String condition : safety.suggestedConditions()) {
+            out.println("  an answer points to the condition " + condition + ", which is not in the file");
+        }
+    }
+
+    private void findings(Reading reading) {
+        if (reading.findings().isEmpty()) {
+            return;
+        }
+        out.println();
+        out.println("Findings");
+        Map<MovementTest, Map<Optional<Side>, Finding>> byTest = new LinkedHashMap<>();
+        for (Finding finding : reading.findings()) {
+            byTest.computeIfAbsent(finding.test(), t -> new LinkedHashMap<>()).put(finding.side(), finding);
+        }
+        StringBuilder untested = new StringBuilder();
+        byTest.forEach((test, sides) -> {
+            boolean nothing = sides.values().stream().allMatch(f -> f.kind() == FindingKind.NOT_TESTED);
+            if (nothing && !explain) {
+                untested.append(untested.length() == 0 ? "" : ", ").append(test.name().toLowerCase(Locale.ROOT));
+            } else if (explain) {
+                sides.values().forEach(f -> out.println("  " + f.words()));
+            } else {
+                out.println(row(test, sides));
+            }
+        });
+        if (untested.length() > 0) {
+            out.println("  not tested: " + untested);
+        }
+    }
+
+    private static String row(MovementTest test, Map<Optional<Side>, Finding> sides) {
+        StringBuilder row = new StringBuilder("  ").append(pad(test.name(), TEST_WIDTH));
+        sides.forEach((side, finding) -> {
+            String value = finding.values().isEmpty() ? "" : finding.values() + " ";
+            String mark = side.map(s -> s == Side.LEFT ? "L " : "R ").orElse("  ");
+            row.append(pad(mark + value + finding.kindWords(), VALUE_WIDTH));
+        });
+        return row.toString().stripTrailing();
+    }
+
+    private void presentations(Reading reading) {
+        if (reading.presentations().isEmpty()) {
+            return;
+        }
+        out.println();
+        out.println("Reading: " + headline(reading) + " (a working guess for choosing drills, not a diagnosis)");
+        Layers layers = reading.layers();
+        line(layers.underneathWords());
+        line(layers.onTopWords());
+        layers.local().forEach(local -> line(local.words()));
+        for (PresentationReading presentation : reading.presentations()) {
+            boolean shown = explain || presentation.verdict() != Verdict.NOT_SUPPORTED;
+            if (shown && !(presentation.evidence().isEmpty() && presentation.openBecause().isEmpty())) {
+                presentation(presentation);
+            }
+        }
+        for (Contradiction contradiction : reading.contradictions()) {
+            out.println("  does not fit together: " + contradiction.findings());
+            line("  " + contradiction.meaning() + " → " + contradiction.nextStep());
+        }
+        reading.nextTest().ifPresent(this::nextTest);
+    }
+
+    private static String headline(Reading reading) {
+        List<String> held = reading.supported().stream().map(PresentationReading::name).toList();
+        if (!held.isEmpty()) {
+            return String.join("; ", held) + (reading.lax() ? "; laxity at its cut-off" : "");
+        }
+        List<String> open = reading.open().stream()
+                .map(p -> p.name() + " (" + p.verdictWords() + ")")
+                .toList();
+        return (open.isEmpty() ? "nothing is held" : "open: " + String.join("; ", open))
+                + (reading.lax() ? "; laxity at its cut-off" : "");
+    }
+
+    private void presentation(PresentationReading presentation) {
+        out.println("  " + presentation.name() + ": " + presentation.verdictWords());
+        evidence(presentation, Evidence.Kind.FOR, "+");
+        evidence(presentation, Evidence.Kind.AGAINST, "−");
+        if (explain || presentation.verdict() == Verdict.OPEN) {
+            evidence(presentation, Evidence.Kind.NOT_KNOWN, "?");
+        }
+        presentation.openBecause().forEach(reason -> out.println("      open because " + reason));
+    }
+
+    private void evidence(PresentationReading presentation, Evidence.Kind kind, String mark) {
+        for (Evidence evidence : presentation.evidence(kind)) {
+            out.println("    " + mark + " " + evidence.words());
+        }
+    }
+
+    private void nextTest(NextTest next) {
+        out.println("  would settle most: " + next.reason());
+        if (explain) {
+            out.println(String.format(
+                    Locale.ROOT, "      %.2f bits, %d minutes", next.bits(), next.minutes()));
+        }
+        next.standIn().ifPresent(q -> out.println("      ask instead: " + q.question()));
+    }
+
+    private void remarks(Reading reading) {
+        if (reading.restrictions().isEmpty() && reading.conditions().isEmpty() && reading.remarks().isEmpty()) {
+            return;
+        }
+        out.println();
+        out.println("What holds besides");
+        for (Restriction restriction : reading.restrictions()) {
+            out.println("  " + restriction.words());
+        }
+        for (ScreenCondition condition : reading.conditions()) {
+            out.println("  " + condition.words());
+        }
+        reading.remarks().forEach(remark -> out.println("  " + remark));
+    }
+
+    private void line(String words) {
+        if (!words.isBlank()) {
+            out.println("  " + words);
+        }
+    }
+
+    private static String pad(String text, int width) {
+        return text.length() >= width ? text + " " : text + " ".repeat(width - text.length());
+    }
+}
