@@ -54,7 +54,7 @@ final class ReadingText {
             out.println("  waits for a clinician's word: " + flag.words());
         }
         for (SafetyQuestion question : safety.unanswered()) {
-            out.println("  still to ask (" + question.id() + "): " + question.words().english());
+            out.println("  still to ask (" + question.id() + "): " + question.text().english());
         }
         if (explain) {
             safety.released().forEach(flag -> out.println("  released in writing: " + flag.words()));
@@ -168,10 +168,10 @@ final class ReadingText {
         out.println();
         out.println("What holds besides");
         for (Restriction restriction : reading.restrictions()) {
-            out.println("  " + restriction.words());
+            out.println("  " + restriction.words() + " (" + restriction.because() + ")");
         }
         for (ScreenCondition condition : reading.conditions()) {
-            out.println("  " + condition.words());
+            out.println("  condition " + condition.id() + ": " + condition.because() + condition.declined().map(r -> " (declined: " + r + ")").orElse(""));
         }
         reading.remarks().forEach(remark -> out.println("  " + remark));
     }

@@ -1,0 +1,130 @@
+package org.drillsheaf.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.drillsheaf.drill.Catalogue;
+import org.drillsheaf.drill.Drill;
+import org.drillsheaf.drill.Goal;
+import org.drillsheaf.program.Alternative;
+import org.drillsheaf.program.AssignedDose;
+import org.drillsheaf.program.ClashSet;
+import org.drillsheaf.program.CoveredGoal;
+import org.drillsheaf.program.Entry;
+import org.drillsheaf.program.InPersonOnly;
+import org.drillsheaf.program.PhaseNeeds;
+import org.drillsheaf.program.PhasePlan;
+import org.drillsheaf.program.Program;
+import org.drillsheaf.program.ProgramChange;
+
+/** A program on the terminal: goals, phases, drills, doses, minutes and one line why. */
+final class ProgramText {
+    private final PrintWriter out;
+    private final Catalogue catalogue;
+    private final boolean explain;
+
+    ProgramText(PrintWriter out, Catalogue catalogue, boolean explain) {
+        this.out = out;
+        this.catalogue = catalogue;
+        this.explain = explain;
+    }
+
+    void goals(List<PhaseNeeds> phases) {
+        out.println();
+        out.println("Goals by phase (weight, target)");
+        for (PhaseNeeds phase : phases) {
+            String line = phase.goals().stream()
+                    .filter(g -> g.weight() > 0 && (explain || g.weight() >= 3))
+                    .sorted((a, b) -> b.weight() - a.weight())
+                    .map(g -> goal(g.goal()) + " " + g.weight() + "/" + g.target())
+                    .collect(Collectors.joining(", "));
+            out.println("  " + phase.phase().title() + ": " + line);
+            if (explain) {
+                phase.goals().stream()
+                        .filter(g -> g.reasons().size() > 1)
+                        .forEach(g -> out.println("      " + goal(g.goal()) + ": " + String.join("; ", g.reasons())));
+            }
+        }
+    }
+
+    void print(Program program) {
+        out.println();
+        out.println("Program: begins with " + program.start().title() + ". "
+                + String.join("; ", program.startReasons()) + ".");
+        for (PhasePlan phase : program.phases()) {
+            phase(phase);
+        }
+        for (ProgramChange change : program.changes()) {
+            out.println("  " + change.phase().title() + ", " + change.kind().id().replace('-', ' ') + ": "
+                    + drill(change.drill()) + " (" + change.why() + ")");
+        }
+        program.remarks().forEach(remark -> out.println("  " + remark));
+        out.println(program.proof().words());
+    }
+
+    private void phase(PhasePlan plan) {
+        out.println();
+        if (plan.entries().isEmpty()) {
+            out.println(plan.phase().title() + ": " + plan.standing().id().replace('-', ' '));
+            return;
+        }
+        out.println(plan.phase().title() + ": " + plan.minutes() + " minutes, " + plan.sessionsPerWeek()
+                + " sessions a week, covers " + covered(plan.goals()));
+        int number = 1;
+        for (Entry entry : plan.entries()) {
+            out.println("  " + number++ + " " + drill(entry.drill()) + " · " + dose(entry.dose()) + " · "
+                    + entry.minutes() + " min" + (entry.familiar() ? " · known" : "")
+                    + entry.variant().map(v -> " · changed: " + v).orElse("")
+                    + entry.side().map(s -> " · begins " + s.id()).orElse(""));
+            entry.reasons().stream().limit(explain ? 99 : 1).forEach(reason -> out.println("      " + reason));
+            if (explain) {
+                for (Alternative alternative : entry.alternatives()) {
+                    out.println("      or " + drill(alternative.drill()) + ": " + alternative.words());
+                }
+            }
+        }
+        plan.remarks().forEach(remark -> out.println("  " + remark));
+    }
+
+    private String covered(List<CoveredGoal> all) {
+        List<CoveredGoal> asked =
+                all.stream().filter(g -> g.need().asksForSomething()).toList();
+        String missing = asked.stream()
+                .filter(g -> g.missing() > 0)
+                .map(g -> goal(g.need().goal()).toLowerCase(java.util.Locale.ROOT) + " " + g.covered() + " of "
+                        + g.need().target())
+                .collect(Collectors.joining(", "));
+        long full = asked.stream().filter(g -> g.missing() == 0).count();
+        return full + " of " + asked.size() + " goals" + (missing.isEmpty() ? "" : "; short of: " + missing);
+    }
+
+    void print(ClashSet clash) {
+        out.println();
+        out.println("No program fits. " + clash.words());
+        for (ClashSet.Member member : clash.members()) {
+            out.println("  " + member.remedy() + ": " + member.then());
+        }
+    }
+
+    void print(InPersonOnly inPerson) {
+        out.println();
+        out.println("No program for home; in person only.");
+        inPerson.reasons().forEach(reason -> out.println("  " + reason));
+    }
+
+    private String dose(AssignedDose dose) {
+        String each = dose.each() + " " + dose.count();
+        String sides = dose.sides().equals("both-together") ? "" : ", " + dose.sides().replace('-', ' ');
+        return (dose.count().equals("minutes") && dose.sets() == 1 ? each : dose.sets() + " × " + each) + sides + ", effort "
+                + dose.effort();
+    }
+
+    private String drill(String id) {
+        return catalogue.drill(id).map(Drill::name).map(n -> n.english()).orElse(id);
+    }
+
+    private String goal(String id) {
+        Goal goal = goals.get(id);
+        return goal == null ? id : goal.name().english();
+    }
+}
