@@ -74,7 +74,7 @@ final class ProgramText {
         for (Entry entry : plan.entries()) {
             out.println("  " + number++ + " " + drill(entry.drill()) + " · " + dose(entry.dose()) + " · "
                     + entry.minutes() + " min" + (entry.familiar() ? " · known" : "")
-                    + entry.variant().map(v -> " · changed: " + v).orElse("")
+                    + (entry.variants().isEmpty() ? "" : " · changed: " + String.join(", ", entry.variants()))
                     + entry.side().map(s -> " · begins " + s.id()).orElse(""));
             entry.reasons().stream().limit(explain ? 99 : 1).forEach(reason -> out.println("      " + reason));
             if (explain) {
