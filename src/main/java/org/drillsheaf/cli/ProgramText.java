@@ -124,7 +124,7 @@ final class ProgramText {
     }
 
     private String goal(String id) {
-        Goal goal = goals.get(id);
+        Goal goal = catalogue.words().goals().get(id);
         return goal == null ? id : goal.name().english();
     }
 }
