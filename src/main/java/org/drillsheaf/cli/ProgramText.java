@@ -49,14 +49,14 @@ final class ProgramText {
 
     void print(Program program) {
         out.println();
-        out.println("Program: begins with " + program.start().title() + ". "
-                + String.join("; ", program.startReasons()) + ".");
+        out.println("Program: begins with " + program.start().title() + ". " + String.join("; ", program.startReasons())
+                + ".");
         for (PhasePlan phase : program.phases()) {
             phase(phase);
         }
         for (ProgramChange change : program.changes()) {
-            out.println("  " + change.phase().title() + ", " + change.kind().id().replace('-', ' ') + ": "
-                    + drill(change.drill()) + " (" + change.why() + ")");
+            out.println("  " + change.phase().title() + ", "
+                    + change.kind().id().replace('-', ' ') + ": " + drill(change.drill()) + " (" + change.why() + ")");
         }
         program.remarks().forEach(remark -> out.println("  " + remark));
         out.println(program.proof().words());
@@ -114,9 +114,10 @@ final class ProgramText {
 
     private String dose(AssignedDose dose) {
         String each = dose.each() + " " + dose.count();
-        String sides = dose.sides().equals("both-together") ? "" : ", " + dose.sides().replace('-', ' ');
-        return (dose.count().equals("minutes") && dose.sets() == 1 ? each : dose.sets() + " × " + each) + sides + ", effort "
-                + dose.effort();
+        String sides =
+                dose.sides().equals("both-together") ? "" : ", " + dose.sides().replace('-', ' ');
+        return (dose.count().equals("minutes") && dose.sets() == 1 ? each : dose.sets() + " × " + each) + sides
+                + ", effort " + dose.effort();
     }
 
     private String drill(String id) {

@@ -54,7 +54,8 @@ final class ReadingText {
             out.println("  waits for a clinician's word: " + flag.words());
         }
         for (SafetyQuestion question : safety.unanswered()) {
-            out.println("  still to ask (" + question.id() + "): " + question.text().english());
+            out.println(
+                    "  still to ask (" + question.id() + "): " + question.text().english());
         }
         if (explain) {
             safety.released().forEach(flag -> out.println("  released in writing: " + flag.words()));
@@ -79,7 +80,8 @@ final class ReadingText {
         byTest.forEach((test, sides) -> {
             boolean nothing = sides.values().stream().allMatch(f -> f.kind() == FindingKind.NOT_TESTED);
             if (nothing && !explain) {
-                untested.append(untested.length() == 0 ? "" : ", ").append(test.name().toLowerCase(Locale.ROOT));
+                untested.append(untested.length() == 0 ? "" : ", ")
+                        .append(test.name().toLowerCase(Locale.ROOT));
             } else if (explain) {
                 sides.values().forEach(f -> out.println("  " + f.words()));
             } else {
@@ -113,7 +115,9 @@ final class ReadingText {
         layers.local().forEach(local -> line(local.words()));
         for (PresentationReading presentation : reading.presentations()) {
             boolean shown = explain || presentation.verdict() != Verdict.NOT_SUPPORTED;
-            if (shown && !(presentation.evidence().isEmpty() && presentation.openBecause().isEmpty())) {
+            if (shown
+                    && !(presentation.evidence().isEmpty()
+                            && presentation.openBecause().isEmpty())) {
                 presentation(presentation);
             }
         }
@@ -125,7 +129,8 @@ final class ReadingText {
     }
 
     private static String headline(Reading reading) {
-        List<String> held = reading.supported().stream().map(PresentationReading::name).toList();
+        List<String> held =
+                reading.supported().stream().map(PresentationReading::name).toList();
         if (!held.isEmpty()) {
             return String.join("; ", held) + (reading.lax() ? "; laxity at its cut-off" : "");
         }
@@ -155,14 +160,14 @@ final class ReadingText {
     private void nextTest(NextTest next) {
         out.println("  would settle most: " + next.reason());
         if (explain) {
-            out.println(String.format(
-                    Locale.ROOT, "      %.2f bits, %d minutes", next.bits(), next.minutes()));
+            out.println(String.format(Locale.ROOT, "      %.2f bits, %d minutes", next.bits(), next.minutes()));
         }
-        next.standIn().ifPresent(q -> out.println("      ask instead: " + q.question()));
     }
 
     private void remarks(Reading reading) {
-        if (reading.restrictions().isEmpty() && reading.conditions().isEmpty() && reading.remarks().isEmpty()) {
+        if (reading.restrictions().isEmpty()
+                && reading.conditions().isEmpty()
+                && reading.remarks().isEmpty()) {
             return;
         }
         out.println();
@@ -171,7 +176,8 @@ final class ReadingText {
             out.println("  " + restriction.words() + " (" + restriction.because() + ")");
         }
         for (ScreenCondition condition : reading.conditions()) {
-            out.println("  condition " + condition.id() + ": " + condition.because() + condition.declined().map(r -> " (declined: " + r + ")").orElse(""));
+            out.println("  condition " + condition.id() + ": " + condition.because()
+                    + condition.declined().map(r -> " (declined: " + r + ")").orElse(""));
         }
         reading.remarks().forEach(remark -> out.println("  " + remark));
     }

@@ -34,9 +34,11 @@ final class TextFile {
         } catch (AccessDeniedException e) {
             throw BadInput.because(file.toString(), "The file may not be read", "Change its permissions");
         } catch (CharacterCodingException e) {
-            throw BadInput.because(file.toString(), "The file is not UTF-8 text", "Save it again with the encoding UTF-8");
+            throw BadInput.because(
+                    file.toString(), "The file is not UTF-8 text", "Save it again with the encoding UTF-8");
         } catch (IOException e) {
-            throw BadInput.because(file.toString(), "The file cannot be read (" + e.getMessage() + ")", "Check the disk");
+            throw BadInput.because(
+                    file.toString(), "The file cannot be read (" + e.getMessage() + ")", "Check the disk");
         }
     }
 
@@ -44,15 +46,19 @@ final class TextFile {
         try {
             Files.createDirectories(folder);
             if (!Files.isWritable(folder)) {
-                throw BadInput.because(folder.toString(), "Nothing may be written in this folder", "Choose another with --out");
+                throw BadInput.because(
+                        folder.toString(), "Nothing may be written in this folder", "Choose another with --out");
             }
         } catch (FileAlreadyExistsException e) {
-            throw BadInput.because(folder.toString(), "This is a file, not a folder", "Choose another folder with --out");
+            throw BadInput.because(
+                    folder.toString(), "This is a file, not a folder", "Choose another folder with --out");
         } catch (AccessDeniedException e) {
             throw BadInput.because(folder.toString(), "The folder cannot be made here", "Choose another with --out");
         } catch (IOException e) {
             throw BadInput.because(
-                    folder.toString(), "The folder cannot be made (" + e.getMessage() + ")", "Choose another with --out");
+                    folder.toString(),
+                    "The folder cannot be made (" + e.getMessage() + ")",
+                    "Choose another with --out");
         }
     }
 
