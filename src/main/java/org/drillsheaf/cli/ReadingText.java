@@ -126,6 +126,8 @@ final class ReadingText {
             line("  " + contradiction.meaning() + " → " + contradiction.nextStep());
         }
         reading.nextTest().ifPresent(this::nextTest);
+        reading.standIn()
+                .ifPresent(q -> line("  ask instead of " + q.barredTest().name() + ": " + q.question()));
     }
 
     private static String headline(Reading reading) {
