@@ -21,7 +21,12 @@ public record CoachWishes(
 
     /** A dose in place of the builder's; what is empty is left to the builder. */
     public record DoseWish(
-            String drill, Optional<Phase> phase, OptionalInt sets, OptionalInt each, OptionalInt effort, String reason) {
+            String drill,
+            Optional<Phase> phase,
+            OptionalInt sets,
+            OptionalInt each,
+            OptionalInt effort,
+            String reason) {
         boolean isFor(String id, Phase where) {
             return drill.equals(id) && (phase.isEmpty() || phase.get() == where);
         }

@@ -31,7 +31,8 @@ public final class CoachWishesReader {
     public CoachWishes read(YamlNode coach) {
         for (String key : coach.keys()) {
             if (!KEYS.contains(key)) {
-                coach.nearest("/" + key).error(problems, "“" + key + "” is not known here", "Use one of " + sorted(KEYS));
+                coach.nearest("/" + key)
+                        .error(problems, "“" + key + "” is not known here", "Use one of " + sorted(KEYS));
             }
         }
         List<CoachWishes.Weight> weights = new ArrayList<>();
@@ -140,7 +141,10 @@ public final class CoachWishesReader {
         Optional<Integer> value = node.integer(key).filter(v -> v >= least && v <= most);
         if (written.isPresent() && value.isEmpty()) {
             written.get()
-                    .error(problems, "“" + key + "” does not fit", "Write a whole number from " + least + " to " + most);
+                    .error(
+                            problems,
+                            "“" + key + "” does not fit",
+                            "Write a whole number from " + least + " to " + most);
         }
         return value;
     }

@@ -18,7 +18,8 @@ import org.drillsheaf.drill.Phase;
  * @param fewestMinutes smallest whole minutes
  * @param mostMinutes largest; every whole number between can be had
  */
-record DoseChoice(Drill drill, int effort, boolean strong, List<Dose.Chosen> doses, int fewestMinutes, int mostMinutes) {
+record DoseChoice(
+        Drill drill, int effort, boolean strong, List<Dose.Chosen> doses, int fewestMinutes, int mostMinutes) {
 
     /** From this age on the longer hold of older adults is the bound. Years. */
     private static final int OLDER = 65;
@@ -72,8 +73,12 @@ record DoseChoice(Drill drill, int effort, boolean strong, List<Dose.Chosen> dos
             }
         }
         if (wish.isPresent()) {
-            int sets = wish.get().sets().isPresent() ? nearest(wish.get().sets().getAsInt(), dose.sets().least(), mostSets) : 0;
-            int each = wish.get().each().isPresent() ? nearest(wish.get().each().getAsInt(), dose.each().least(), mostEach) : 0;
+            int sets = wish.get().sets().isPresent()
+                    ? nearest(wish.get().sets().getAsInt(), dose.sets().least(), mostSets)
+                    : 0;
+            int each = wish.get().each().isPresent()
+                    ? nearest(wish.get().each().getAsInt(), dose.each().least(), mostEach)
+                    : 0;
             doses.removeIf(d -> sets > 0 && d.sets() != sets || each > 0 && d.each() != each);
         }
         return doses;
@@ -84,7 +89,8 @@ record DoseChoice(Drill drill, int effort, boolean strong, List<Dose.Chosen> dos
     }
 
     private static DoseChoice around(Drill drill, int effort, boolean strong, List<Dose.Chosen> doses) {
-        boolean[] had = new boolean[doses.stream().mapToInt(drill::minutes).max().orElseThrow() + 2];
+        boolean[] had =
+                new boolean[doses.stream().mapToInt(drill::minutes).max().orElseThrow() + 2];
         doses.forEach(d -> had[drill.minutes(d)] = true);
         int usual = drill.minutes(doses.stream().min(unusual(drill)).orElseThrow());
         int fewest = usual;
@@ -101,8 +107,9 @@ record DoseChoice(Drill drill, int effort, boolean strong, List<Dose.Chosen> dos
     /** How far a dose is from the drill's own default: sets weigh more than counts, and of two alike the fuller set wins. */
     private static Comparator<Dose.Chosen> unusual(Drill drill) {
         Dose dose = drill.dose();
-        return Comparator.<Dose.Chosen>comparingInt(d -> 3 * Math.abs(d.sets() - dose.sets().usual())
-                        + Math.abs(d.each() - dose.each().usual()))
+        return Comparator.<Dose.Chosen>comparingInt(
+                        d -> 3 * Math.abs(d.sets() - dose.sets().usual())
+                                + Math.abs(d.each() - dose.each().usual()))
                 .thenComparingInt(d -> -d.each())
                 .thenComparingInt(Dose.Chosen::sets);
     }
@@ -124,7 +131,9 @@ record DoseChoice(Drill drill, int effort, boolean strong, List<Dose.Chosen> dos
                 chosen.sets(),
                 dose.count().id(),
                 chosen.each(),
-                Math.min(dose.holdSeconds().usual(), Math.max(bound, dose.holdSeconds().least())),
+                Math.min(
+                        dose.holdSeconds().usual(),
+                        Math.max(bound, dose.holdSeconds().least())),
                 chosen.sets() > 1 ? DoseTime.restSeconds(effort) : 0,
                 effort,
                 dose.sides().id());

@@ -56,7 +56,19 @@ public record Needs(
     /** The same with other minutes and equipment, to see what they would gain. */
     Needs withClient(Client other) {
         return new Needs(
-                other, date, reading, start, startReasons, phases, side, changes, effortCap, safety, wishes,
-                carriedOver, before, remarks);
+                other,
+                date,
+                reading,
+                start,
+                startReasons,
+                phases,
+                side,
+                changes,
+                effortCap,
+                safety,
+                wishes,
+                carriedOver,
+                before,
+                remarks);
     }
 }

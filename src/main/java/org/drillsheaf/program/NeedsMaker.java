@@ -2,7 +2,6 @@ package org.drillsheaf.program;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.drillsheaf.Side;
 import org.drillsheaf.client.Client;
@@ -62,8 +61,9 @@ public final class NeedsMaker {
                 .orElse(HIGHEST_EFFORT);
         for (PhaseRow row : table.rows()) {
             List<GoalNeed> goals = new ArrayList<>();
-            row.goals().forEach((goal, asked) ->
-                    goals.add(goalNeed(goal, row, client, reading, safety, wishes, triggers, remarks)));
+            row.goals()
+                    .forEach((goal, asked) ->
+                            goals.add(goalNeed(goal, row, client, reading, safety, wishes, triggers, remarks)));
             phases.add(new PhaseNeeds(
                     row.phase(),
                     goals,
@@ -130,7 +130,8 @@ public final class NeedsMaker {
             List<Trigger> triggers,
             List<String> remarks) {
         Phase phase = row.phase();
-        Weighing weighing = new Weighing(java.util.Objects.requireNonNull(row.goals().get(goal)), phase);
+        Weighing weighing =
+                new Weighing(java.util.Objects.requireNonNull(row.goals().get(goal)), phase);
         for (Trigger trigger : triggers) {
             weighing.change(trigger.change, trigger.because, goal, phase, wishOf(client, reading));
         }
@@ -204,8 +205,8 @@ public final class NeedsMaker {
                 target = Math.max(target, by >= 2 ? 2 : 1);
             }
             if (changed != weight || by > 0) {
-                reasons.add((by > 0 ? "plus " : "minus ") + Math.abs(by) + " to weight " + changed + ", target " + target
-                        + ": " + because);
+                reasons.add((by > 0 ? "plus " : "minus ") + Math.abs(by) + " to weight " + changed + ", target "
+                        + target + ": " + because);
             }
             weight = changed;
         }

@@ -47,12 +47,12 @@ public final class Offers {
         Drill drill = judgement.drill();
         List<Barrier> barriers = new ArrayList<>();
         if (!judgement.isOffered()) {
-            String why = judgement.reasons().stream()
-                    .map(Reason::words)
+            String why =
+                    judgement.reasons().stream().map(Reason::words).findFirst().orElse("its conditions exclude it");
+            String condition = judgement.reasons().stream()
+                    .map(Reason::condition)
                     .findFirst()
-                    .orElse("its conditions exclude it");
-            String condition =
-                    judgement.reasons().stream().map(Reason::condition).findFirst().orElse("");
+                    .orElse("");
             barriers.add(new Barrier(Barrier.Kind.SAFETY, condition, why));
         }
         if (needs.client().languages().stream().noneMatch(drill::speaks)) {
@@ -70,7 +70,8 @@ public final class Offers {
         }
         for (String position : drill.positions()) {
             if (needs.client().avoid().contains(position)) {
-                barriers.add(new Barrier(Barrier.Kind.POSITION, position, "it is done " + position(position, catalogue)));
+                barriers.add(
+                        new Barrier(Barrier.Kind.POSITION, position, "it is done " + position(position, catalogue)));
             }
         }
         for (String item : missing(drill, catalogue, needs.client().equipment())) {

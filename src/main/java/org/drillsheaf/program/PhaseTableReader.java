@@ -58,7 +58,10 @@ public final class PhaseTableReader {
             row.nearest("/goals").entries().forEach((goal, node) -> known(goal, node, goals, "goal", problems));
             for (String goal : goals) {
                 if (!row.nearest("/goals").has(goal)) {
-                    row.error(problems, "The goal “" + goal + "” is missing in this phase", "Give it [0, 0] if it asks nothing");
+                    row.error(
+                            problems,
+                            "The goal “" + goal + "” is missing in this phase",
+                            "Give it [0, 0] if it asks nothing");
                 }
             }
             ordered(row.nearest("/drills"), problems);

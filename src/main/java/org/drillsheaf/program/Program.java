@@ -13,6 +13,7 @@ import org.drillsheaf.drill.Phase;
  * @param start the phase the client works on now
  * @param startReasons why it starts there, each one clause
  * @param phases all four, in order
+ * @param known ids of drills taught in earlier programs, sorted
  * @param changes against the program before; empty for a first program
  * @param remarks for the coach, each a sentence
  */
@@ -23,12 +24,14 @@ public record Program(
         List<String> startReasons,
         List<PhasePlan> phases,
         Proof proof,
+        List<String> known,
         List<ProgramChange> changes,
         List<String> remarks)
         implements BuildResult {
     public Program {
         startReasons = List.copyOf(startReasons);
         phases = List.copyOf(phases);
+        known = List.copyOf(known);
         changes = List.copyOf(changes);
         remarks = List.copyOf(remarks);
         if (phases.size() != Phase.values().length) {

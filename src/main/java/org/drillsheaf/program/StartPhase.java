@@ -62,7 +62,10 @@ record StartPhase(Phase phase, List<String> reasons) {
             if (missing.isPresent()) {
                 return new StartPhase(phase, List.of("its gate is not met by what was measured: " + missing.get()));
             }
-            met.add(onlyDoing ? phase.title() + " has nothing to measure here" : "the gate after " + phase.title() + " is met");
+            met.add(
+                    onlyDoing
+                            ? phase.title() + " has nothing to measure here"
+                            : "the gate after " + phase.title() + " is met");
         }
         return new StartPhase(Phase.REFERENCE, met);
     }

@@ -1,0 +1,83 @@
+package org.drillsheaf.program;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.drillsheaf.drill.Catalogue;
+import org.drillsheaf.drill.safety.Safety;
+import org.drillsheaf.program.build.Answer;
+import org.drillsheaf.program.build.BuildTask;
+import org.drillsheaf.program.build.ExactBuilder;
+import org.drillsheaf.program.build.Objective;
+
+/**
+ * Builds the best program for a client's needs from a catalogue, or says why there is none. The same needs and catalogue always
+ * give the same program. Immutable; safe for several threads as far as {@link Safety} is.
+ */
+public final class Builder {
+    private final Catalogue catalogue;
+    private final Safety safety;
+    private final PhaseTable table;
+    private final BuilderSettings settings;
+    private final ExactBuilder exact;
+
+    public Builder(Catalogue catalogue, Safety safety, PhaseTable table, BuilderSettings settings) {
+        this.catalogue = catalogue;
+        this.safety = safety;
+        this.table = table;
+        this.settings = settings;
+        this.exact = new ExactBuilder(new Objective(settings.order()), settings.mostParts());
+    }
+
+    /** A program, the requirements that clash, or why there is no program for home. */
+    public BuildResult build(Needs needs) {
+        if (!needs.safety().waits().isEmpty()) {
+            return new Waits(needs.safety().waits().stream()
+                    .map(w -> w.reason().english())
+                    .distinct()
+                    .toList());
+        }
+        if (needs.safety().inPersonOnly()) {
+            return new InPersonOnly(
+                    List.of("Too many conditions meet for a program at home; in person, with the clinician's word."));
+        }
+        return build(needs, Offers.of(catalogue, safety, needs));
+    }
+
+    /** Answers questions about a program that was built for these needs. */
+    public Explainer explainer(Needs needs, Program program) {
+        return new Explainer(catalogue, settings, exact, needs, Offers.of(catalogue, safety, needs), program);
+    }
+
+    private BuildResult build(Needs needs, Offers offers) {
+        TaskMaker tasks = new TaskMaker(needs, offers, settings);
+        BuildTask task = tasks.task();
+        List<String> tooLittle = tooLittle(needs, offers, tasks);
+        if (!tooLittle.isEmpty()) {
+            return new InPersonOnly(tooLittle);
+        }
+        Answer answer = exact.solve(task);
+        if (!answer.found()) {
+            return new ClashFinder(needs, offers, catalogue, tasks, exact).find();
+        }
+        return new Assembly(catalogue, table, settings, needs, offers, tasks, task).program(answer, exact.objective());
+    }
+
+    /** Drills that conditions leave, whatever the client owns or likes: too few are no home program. */
+    private List<String> tooLittle(Needs needs, Offers offers, TaskMaker tasks) {
+        List<String> reasons = new ArrayList<>();
+        for (PhaseNeeds phase : needs.ahead()) {
+            List<Offer> left = offers.all().stream()
+                    .filter(o -> o.barriers().stream().allMatch(Barrier::isChoice))
+                    .filter(o -> tasks.dose(o.id(), phase.phase()).isPresent())
+                    .toList();
+            long families =
+                    left.stream().map(o -> o.drill().family()).distinct().count();
+            if (left.size() < table.leastDrills() || families < table.leastFamilies()) {
+                reasons.add(phase.phase().title() + ": only " + left.size() + " drills of " + families
+                        + " families are left by the client's conditions; a home program needs " + table.leastDrills()
+                        + " of " + table.leastFamilies() + ".");
+            }
+        }
+        return reasons;
+    }
+}

@@ -1,0 +1,147 @@
+package org.drillsheaf.program;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.drillsheaf.client.Client;
+import org.drillsheaf.drill.Catalogue;
+import org.drillsheaf.drill.Drill;
+import org.drillsheaf.drill.Phase;
+import org.drillsheaf.program.build.Answer;
+import org.drillsheaf.program.build.BuildTask;
+import org.drillsheaf.program.build.ExactBuilder;
+import org.drillsheaf.program.build.Valuation;
+
+/** Answers a coach's questions about one program, each by solving the question exactly. Immutable. */
+public final class Explainer {
+    private final Catalogue catalogue;
+    private final BuilderSettings settings;
+    private final ExactBuilder exact;
+    private final Needs needs;
+    private final Offers offers;
+    private final Program program;
+    private final TaskMaker tasks;
+
+    Explainer(
+            Catalogue catalogue,
+            BuilderSettings settings,
+            ExactBuilder exact,
+            Needs needs,
+            Offers offers,
+            Program program) {
+        this.catalogue = catalogue;
+        this.settings = settings;
+        this.exact = exact;
+        this.needs = needs;
+        this.offers = offers;
+        this.program = program;
+        this.tasks = new TaskMaker(needs, offers, settings);
+    }
+
+    /** Why the drill is not in the program, and what it would cost to have it in. */
+    public WhyNot whyNot(String drill) {
+        Optional<Drill> known = catalogue.drill(drill);
+        Optional<Offer> offer = offers.offer(drill);
+        if (known.isEmpty() || offer.isEmpty()) {
+            return new WhyNot(
+                    drill,
+                    List.of(known.isEmpty() ? "there is no such drill" : "it is not in use"),
+                    List.of());
+        }
+        if (!offer.get().isOpen()) {
+            return new WhyNot(
+                    drill, offer.get().barriers().stream().map(Barrier::words).toList(), List.of());
+        }
+        List<WhyNot.InPhase> phases = new ArrayList<>();
+        for (PhaseNeeds phase : needs.ahead()) {
+            if (tasks.dose(drill, phase.phase()).isPresent()
+                    && program.entry(phase.phase(), drill).isEmpty()) {
+                phases.add(new WhyNot.InPhase(phase.phase(), costOf(drill, phase.phase())));
+            }
+        }
+        List<String> reasons =
+                phases.isEmpty() && !isIn(drill) ? List.of("it belongs to no phase ahead at an effort allowed there") : List.of();
+        return new WhyNot(drill, reasons, phases);
+    }
+
+    private boolean isIn(String drill) {
+        return needs.ahead().stream()
+                .anyMatch(p -> program.entry(p.phase(), drill).isPresent());
+    }
+
+    private Optional<Cost> costOf(String drill, Phase phase) {
+        BuildTask task = tasks.task();
+        List<BuildTask.Want> wants = new ArrayList<>(task.wants());
+        wants.add(new BuildTask.Want(
+                drill, Optional.of(phase.ordinal() - needs.start().ordinal())));
+        return difference(new BuildTask(
+                task.phases(),
+                task.candidates(),
+                task.carried(),
+                task.taught(),
+                task.before(),
+                task.carriedBefore(),
+                wants));
+    }
+
+    /** What more minutes a session would gain. */
+    public WhatIf moreMinutes(int minutes) {
+        Client client = needs.client();
+        Needs more = needs.withClient(with(client, client.equipment(), client.minutesPerSession() + minutes));
+        return new WhatIf(minutes + " more minutes", difference(new TaskMaker(more, offers, settings).task()).orElseThrow());
+    }
+
+    /** What each piece of equipment that the client lacks would gain, the largest gain first. */
+    public List<WhatIf> moreEquipment() {
+        Set<String> missing = new TreeSet<>();
+        offers.all().stream()
+                .flatMap(o -> o.barriers().stream())
+                .filter(b -> b.kind() == Barrier.Kind.EQUIPMENT)
+                .forEach(b -> missing.add(b.subject()));
+        List<WhatIf> gains = new ArrayList<>();
+        for (String item : missing) {
+            Set<String> more = new HashSet<>(needs.client().equipment());
+            more.add(item);
+            Needs changed = needs.withClient(
+                    with(needs.client(), more, needs.client().minutesPerSession()));
+            Offers again = offers.again(catalogue, changed);
+            difference(new TaskMaker(changed, again, settings).task())
+                    .ifPresent(d -> gains.add(new WhatIf("a " + Offers.item(item, catalogue), d)));
+        }
+        gains.sort(java.util.Comparator.<WhatIf>comparingInt(w -> w.difference().coverage())
+                .thenComparingInt(w -> w.difference().minutes())
+                .thenComparing(WhatIf::change));
+        return List.copyOf(gains);
+    }
+
+    private Optional<Cost> difference(BuildTask task) {
+        Answer answer = exact.value(task);
+        return answer.found()
+                ? Optional.of(Cost.of(Valuation.unpacked(answer.value(), exact.objective()))
+                        .minus(program.proof().value()))
+                : Optional.empty();
+    }
+
+    private static Client with(Client client, Set<String> equipment, int minutes) {
+        return new Client(
+                client.id(),
+                client.name(),
+                client.called(),
+                client.born(),
+                client.sex(),
+                client.statureCentimetres(),
+                client.massKilograms(),
+                client.languages(),
+                client.paper(),
+                client.print(),
+                client.coach(),
+                equipment,
+                client.avoid(),
+                minutes,
+                client.sessionsPerWeek(),
+                client.wish());
+    }
+}
