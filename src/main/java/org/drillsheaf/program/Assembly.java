@@ -72,8 +72,7 @@ final class Assembly {
 
     private PhasePlan behind(Phase phase) {
         boolean done = needs.before()
-                .filter(b -> phase.compareTo(b.start()) >= 0
-                        || b.phase(phase).standing() == PhasePlan.Standing.DONE)
+                .filter(b -> phase.compareTo(b.start()) >= 0 || b.phase(phase).standing() == PhasePlan.Standing.DONE)
                 .isPresent();
         return new PhasePlan(
                 phase,
@@ -181,16 +180,15 @@ final class Assembly {
         List<String> remarks = new ArrayList<>(needs.remarks());
         Set<String> positions = new TreeSet<>();
         plans.forEach(p -> p.entries()
-                .forEach(e -> positions.add(offers.offer(e.drill()).orElseThrow().position())));
+                .forEach(
+                        e -> positions.add(offers.offer(e.drill()).orElseThrow().position())));
         if (positions.size() == 1) {
             remarks.add("Every drill is done "
                     + Offers.position(positions.iterator().next(), catalogue)
                     + "; look whether that makes sense as a program.");
         }
         for (Pin pin : needs.wishes().pins()) {
-            if (pin.wanted()
-                    && pin.phase().isPresent()
-                    && pin.phase().get().compareTo(needs.start()) < 0) {
+            if (pin.wanted() && pin.phase().isPresent() && pin.phase().get().compareTo(needs.start()) < 0) {
                 remarks.add("The pin in " + pin.phase().get().title() + " has no effect; that phase is behind.");
             }
         }

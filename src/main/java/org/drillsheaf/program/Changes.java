@@ -62,7 +62,9 @@ final class Changes {
             return offer.get().barriers().get(0).words();
         }
         boolean out = needs.wishes().pins().stream()
-                .anyMatch(p -> !p.wanted() && p.drill().equals(drill) && p.phase().filter(phase::equals).isPresent());
+                .anyMatch(p -> !p.wanted()
+                        && p.drill().equals(drill)
+                        && p.phase().filter(phase::equals).isPresent());
         return out ? "the coach left it out" : "the goals as they are now are covered better without it";
     }
 

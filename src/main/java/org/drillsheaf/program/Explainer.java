@@ -47,9 +47,7 @@ public final class Explainer {
         Optional<Offer> offer = offers.offer(drill);
         if (known.isEmpty() || offer.isEmpty()) {
             return new WhyNot(
-                    drill,
-                    List.of(known.isEmpty() ? "there is no such drill" : "it is not in use"),
-                    List.of());
+                    drill, List.of(known.isEmpty() ? "there is no such drill" : "it is not in use"), List.of());
         }
         if (!offer.get().isOpen()) {
             return new WhyNot(
@@ -62,8 +60,9 @@ public final class Explainer {
                 phases.add(new WhyNot.InPhase(phase.phase(), costOf(drill, phase.phase())));
             }
         }
-        List<String> reasons =
-                phases.isEmpty() && !isIn(drill) ? List.of("it belongs to no phase ahead at an effort allowed there") : List.of();
+        List<String> reasons = phases.isEmpty() && !isIn(drill)
+                ? List.of("it belongs to no phase ahead at an effort allowed there")
+                : List.of();
         return new WhyNot(drill, reasons, phases);
     }
 
@@ -91,7 +90,9 @@ public final class Explainer {
     public WhatIf moreMinutes(int minutes) {
         Client client = needs.client();
         Needs more = needs.withClient(with(client, client.equipment(), client.minutesPerSession() + minutes));
-        return new WhatIf(minutes + " more minutes", difference(new TaskMaker(more, offers, settings).task()).orElseThrow());
+        return new WhatIf(
+                minutes + " more minutes",
+                difference(new TaskMaker(more, offers, settings).task()).orElseThrow());
     }
 
     /** What each piece of equipment that the client lacks would gain, the largest gain first. */
@@ -105,8 +106,8 @@ public final class Explainer {
         for (String item : missing) {
             Set<String> more = new HashSet<>(needs.client().equipment());
             more.add(item);
-            Needs changed = needs.withClient(
-                    with(needs.client(), more, needs.client().minutesPerSession()));
+            Needs changed =
+                    needs.withClient(with(needs.client(), more, needs.client().minutesPerSession()));
             Offers again = offers.again(catalogue, changed);
             difference(new TaskMaker(changed, again, settings).task())
                     .ifPresent(d -> gains.add(new WhatIf("a " + Offers.item(item, catalogue), d)));

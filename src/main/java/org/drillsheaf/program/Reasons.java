@@ -53,9 +53,8 @@ final class Reasons {
 
     List<String> of(List<Served> serves, PhaseNeeds phase, boolean familiar, Optional<Pin> pin) {
         List<String> reasons = new ArrayList<>();
-        pin.ifPresent(p -> reasons.add(
-                (p.kind() == Pin.Kind.KEEP ? "the coach keeps it" : "the coach pinned it")
-                        + (p.reason().isEmpty() ? "" : ": " + p.reason())));
+        pin.ifPresent(p -> reasons.add((p.kind() == Pin.Kind.KEEP ? "the coach keeps it" : "the coach pinned it")
+                + (p.reason().isEmpty() ? "" : ": " + p.reason())));
         for (Served served : serves) {
             if (served.adds() > 0) {
                 reasons.add(goal(served.goal()) + ", strength " + served.strength() + " of 3: "

@@ -75,7 +75,11 @@ record Requirement(Kind kind, String subject, Optional<Phase> phase, String who,
     }
 
     static Requirement pin(Pin pin, Catalogue catalogue) {
-        String name = catalogue.drill(pin.drill()).map(Drill::name).map(n -> n.english()).orElse(pin.drill());
+        String name = catalogue
+                .drill(pin.drill())
+                .map(Drill::name)
+                .map(n -> n.english())
+                .orElse(pin.drill());
         String where = pin.phase().map(p -> " in " + p.title()).orElse("");
         return pin.wanted()
                 ? new Requirement(

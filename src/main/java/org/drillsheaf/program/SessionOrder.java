@@ -10,11 +10,12 @@ final class SessionOrder {
     private SessionOrder() {}
 
     static List<DoseChoice> of(List<DoseChoice> drills, List<String> coachOrder, Catalogue catalogue) {
-        List<String> positions =
-                new ArrayList<>(catalogue.words().positions().keySet());
+        List<String> positions = new ArrayList<>(catalogue.words().positions().keySet());
         return drills.stream()
-                .sorted(Comparator.<DoseChoice>comparingInt(d -> place(coachOrder, d.drill().id()))
-                        .thenComparingInt(d -> place(positions, d.drill().positions().get(0)))
+                .sorted(Comparator.<DoseChoice>comparingInt(
+                                d -> place(coachOrder, d.drill().id()))
+                        .thenComparingInt(
+                                d -> place(positions, d.drill().positions().get(0)))
                         .thenComparingInt(DoseChoice::effort)
                         .thenComparing(d -> d.drill().id()))
                 .toList();

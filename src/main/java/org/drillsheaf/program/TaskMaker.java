@@ -55,9 +55,7 @@ final class TaskMaker {
                 candidates.add(candidate(offer, left.isEmpty(), letGo));
             }
         }
-        Set<String> before = needs.before()
-                .map(b -> ids(b.now()))
-                .orElse(Set.of());
+        Set<String> before = needs.before().map(b -> ids(b.now())).orElse(Set.of());
         boolean carry = letGo.stream().noneMatch(r -> r.kind() == Requirement.Kind.CARRIED);
         long stillOffered = candidates.stream()
                 .filter(c -> before.contains(c.id()) && c.options().containsKey(0))
@@ -77,8 +75,9 @@ final class TaskMaker {
                 && switch (requirement.kind()) {
                     case AVOID -> barrier.kind() == Barrier.Kind.POSITION;
                     case NO_EQUIPMENT -> barrier.kind() == Barrier.Kind.EQUIPMENT;
-                    case LEFT_OUT -> barrier.kind() == Barrier.Kind.LEFT_OUT
-                            && requirement.phase().isEmpty();
+                    case LEFT_OUT ->
+                        barrier.kind() == Barrier.Kind.LEFT_OUT
+                                && requirement.phase().isEmpty();
                     case PIN, MINUTES, CARRIED -> false;
                 };
     }
@@ -87,9 +86,7 @@ final class TaskMaker {
         boolean anyLength = letGo.stream().anyMatch(r -> r.kind() == Requirement.Kind.MINUTES);
         int own = Math.min(needs.client().minutesPerSession(), BuildTask.LONGEST_SESSION);
         int target = Math.min(own, phase.mostMinutes());
-        Set<String> kept = needs.before()
-                .map(b -> ids(b.phase(phase.phase())))
-                .orElse(Set.of());
+        Set<String> kept = needs.before().map(b -> ids(b.phase(phase.phase()))).orElse(Set.of());
         return new BuildTask.PhaseTask(
                 phase.phase().title(),
                 phase.goals().stream()
@@ -118,8 +115,8 @@ final class TaskMaker {
                                 new BuildTask.Option(d.fewestMinutes(), d.mostMinutes(), d.strong())));
             }
         }
-        boolean pinned =
-                needs.wishes().pins().stream().anyMatch(p -> p.wanted() && p.drill().equals(drill.id()));
+        boolean pinned = needs.wishes().pins().stream()
+                .anyMatch(p -> p.wanted() && p.drill().equals(drill.id()));
         return new BuildTask.Candidate(
                 drill.id(),
                 drill.family(),
@@ -148,14 +145,12 @@ final class TaskMaker {
                     .anyMatch(r -> r.kind() == Requirement.Kind.PIN
                             && r.subject().equals(pin.drill())
                             && r.phase().equals(pin.phase()));
-            boolean behind = pin.phase().isPresent()
-                    && pin.phase().get().compareTo(needs.start()) < 0;
+            boolean behind = pin.phase().isPresent() && pin.phase().get().compareTo(needs.start()) < 0;
             if (!pin.wanted() || gone || behind) {
                 continue;
             }
-            Optional<Phase> phase = pin.kind() == Pin.Kind.KEEP
-                    ? Optional.of(pin.phase().orElse(needs.start()))
-                    : pin.phase();
+            Optional<Phase> phase =
+                    pin.kind() == Pin.Kind.KEEP ? Optional.of(pin.phase().orElse(needs.start())) : pin.phase();
             wants.add(new BuildTask.Want(
                     pin.drill(), phase.map(p -> p.ordinal() - needs.start().ordinal())));
         }
