@@ -3,24 +3,28 @@ package org.drillsheaf.figure.draw;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import org.drillsheaf.figure.body.Body;
 import org.drillsheaf.figure.body.BodyPart;
 import org.drillsheaf.figure.body.MuscleRegions;
 import org.drillsheaf.figure.body.PropSolid;
 import org.drillsheaf.figure.body.Rotation;
+import org.drillsheaf.figure.body.Skeleton;
 import org.drillsheaf.figure.body.Vec3;
+import org.jspecify.annotations.Nullable;
 
-/** Clothes, hair, face and muscles: what each point of the body's skin is. Plain shirt and shorts, bare feet. */
+/** Clothes, hair, toes and muscles: what each point of the body's skin is. Plain shirt and shorts, bare feet. */
 final class BodySurfaces implements Scene.Surfaces {
     private enum Kind {
-        SKULL,
-        FACE,
+        HEAD,
         NECK,
         TRUNK,
         COLLAR,
         GLUTE,
         THIGH,
         UPPER_ARM,
+        FINGERS,
+        FOOT,
         BARE
     }
 
@@ -31,6 +35,7 @@ final class BodySurfaces implements Scene.Surfaces {
 
     private final Body body;
     private final Kind[] kinds;
+    private final @Nullable Digits[] digits;
     private final MuscleRegions.Patch[][] patches;
     private final List<PropSolid> props;
     private final Rotation head;
@@ -46,6 +51,10 @@ final class BodySurfaces implements Scene.Surfaces {
         for (int i = 0; i < count; i++) {
             kinds[i] = kind(body.parts().get(i));
         }
+        digits = new Digits[count];
+        for (int i = 0; i < count; i++) {
+            digits[i] = digits(body, body.parts().get(i).name());
+        }
         List<MuscleRegions.Patch> all = new ArrayList<>();
         muscles.forEach(muscle -> all.addAll(MuscleRegions.patches(muscle)));
         patches = new MuscleRegions.Patch[count][];
@@ -59,17 +68,30 @@ final class BodySurfaces implements Scene.Surfaces {
         collar = body.skeleton().point("C7").plus(thorax.apply(.006, .006, 0));
     }
 
+    private static @Nullable Digits digits(Body body, String part) {
+        Skeleton bones = body.skeleton();
+        String end = part.substring(part.length() - 2);
+        double outside = end.equals(".R") ? 1 : -1;
+        if (part.startsWith("foot")) {
+            return new Digits(bones.frame("foot" + end), bones.point("ankle" + end), outside);
+        }
+        return part.startsWith("fingers")
+                ? new Digits(bones.frame("hand" + end), bones.point("knuckle" + end), outside)
+                : null;
+    }
+
     private static Kind kind(BodyPart part) {
         String name = part.name().replaceAll("\\.[RL]$", "");
         return switch (name) {
-            case "skull" -> Kind.SKULL;
-            case "face" -> Kind.FACE;
+            case "skull", "face" -> Kind.HEAD;
             case "neck" -> Kind.NECK;
             case "trunk" -> Kind.TRUNK;
             case "trapezius" -> Kind.COLLAR;
             case "glute" -> Kind.GLUTE;
             case "thigh" -> Kind.THIGH;
             case "upper-arm" -> Kind.UPPER_ARM;
+            case "fingers" -> Kind.FINGERS;
+            case "foot" -> Kind.FOOT;
             default -> Kind.BARE;
         };
     }
@@ -82,7 +104,7 @@ final class BodySurfaces implements Scene.Surfaces {
             return Parts.face(prop, shape.face(x, y, z));
         }
         return switch (kinds[solid]) {
-            case SKULL, FACE -> head(x, y, z, true);
+            case HEAD -> head(x, y, z);
             case NECK -> neck(x, y, z);
             case TRUNK -> share(solid, x, y, z) < TOP_OF_SHORTS ? Parts.SHORTS : shirt(x, y, z);
             case COLLAR -> shirt(x, y, z);
@@ -92,6 +114,8 @@ final class BodySurfaces implements Scene.Surfaces {
                 double share = share(solid, x, y, z);
                 yield share < SHOULDER_SEAM ? shirt(x, y, z) : share < SLEEVE ? Parts.SHIRT : Parts.SKIN;
             }
+            case FINGERS -> Objects.requireNonNull(digits[solid]).finger(x, y, z);
+            case FOOT -> Objects.requireNonNull(digits[solid]).toe(x, y, z);
             case BARE -> Parts.SKIN;
         };
     }
@@ -103,7 +127,7 @@ final class BodySurfaces implements Scene.Surfaces {
     }
 
     private short neck(double x, double y, double z) {
-        short hair = head(x, y, z, false);
+        short hair = head(x, y, z);
         return hair == Parts.HAIR ? hair : shirt(x, y, z);
     }
 
@@ -118,17 +142,11 @@ final class BodySurfaces implements Scene.Surfaces {
         return up + .45 * front - 11 * right * right > -.022 ? Parts.SKIN : Parts.SHIRT;
     }
 
-    private short head(double x, double y, double z, boolean features) {
+    private short head(double x, double y, double z) {
         double dx = x - skullBase.x();
         double dy = y - skullBase.y();
         double dz = z - skullBase.z();
-        double front = along(head.axisX(), dx, dy, dz);
-        double up = along(head.axisY(), dx, dy, dz);
-        double aside = Math.abs(along(head.axisZ(), dx, dy, dz));
-        if (Face.isHair(front, up)) {
-            return Parts.HAIR;
-        }
-        return features && Face.isFeature(front, up, aside) ? Parts.INK : Parts.SKIN;
+        return Hair.covers(along(head.axisX(), dx, dy, dz), along(head.axisY(), dx, dy, dz)) ? Parts.HAIR : Parts.SKIN;
     }
 
     private static double along(Vec3 axis, double x, double y, double z) {

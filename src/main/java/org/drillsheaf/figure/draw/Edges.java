@@ -54,6 +54,8 @@ final class Edges {
     boolean[] bodyOverProp = new boolean[4096];
     /** Whether body meets something else here. */
     boolean[] bodyBorder = new boolean[4096];
+    /** Whether fingers or toes meet here. */
+    boolean[] betweenDigits = new boolean[4096];
     /** Where between the two pixel centres the boundary is, -0.5 to 0.5. */
     float[] offset = new float[4096];
 
@@ -125,13 +127,13 @@ final class Edges {
                 weight = beyond;
             } else if (!sameGroup && (nearProp || farProp)) {
                 found = nearProp && farProp ? FACE : CREASE;
-            } else if (!sameGroup && cosine(first, second) < CREASE_COSINE) {
+            } else if (!sameGroup && (isLimb(nearGroup) && isLimb(farGroup) || cosine(first, second) < CREASE_COSINE)) {
                 found = CREASE;
             } else if (buffers.part[first] != buffers.part[second]) {
                 found = nearProp ? FACE : HEM;
             }
         }
-        if (found == 0 || found == HEM && (isInk(first) || isInk(second))) {
+        if (found == 0 || found == HEM && !isSeen(first, second)) {
             return;
         }
         boolean bodyUnderProp = nearProp && Scene.isBody(farGroup);
@@ -147,6 +149,7 @@ final class Edges {
         farSide[slot] = (byte) (firstNear ? -1 : 1);
         ofProp[slot] = nearProp && !(touchesBody && scene.prop(nearGroup) instanceof RoundedBox);
         bodyOverProp[slot] = !nearProp && farProp || touchesBody && found == CREASE;
+        betweenDigits[slot] = found == HEM && Parts.isDigit(buffers.part[first]);
         bodyBorder[slot] = nearProp != farProp || farGroup == 0;
     }
 
@@ -165,8 +168,16 @@ final class Edges {
                 < CONTACT;
     }
 
-    private boolean isInk(int pixel) {
-        return pixel >= 0 && buffers.part[pixel] == Parts.INK;
+    /** Fingers and toes have lines between them, but none where they begin. */
+    private boolean isSeen(int first, int second) {
+        short a = buffers.part[first];
+        short b = buffers.part[second];
+        return Parts.isDigit(a) == Parts.isDigit(b) || Parts.tone(a) != Parts.tone(b);
+    }
+
+    /** Two limbs never melt into each other; limbs and trunk do at the joints. */
+    private static boolean isLimb(int group) {
+        return Scene.isBody(group) && group != Scene.TRUNK;
     }
 
     private double cosine(int a, int b) {
@@ -186,6 +197,7 @@ final class Edges {
             ofProp = Arrays.copyOf(ofProp, more);
             bodyOverProp = Arrays.copyOf(bodyOverProp, more);
             bodyBorder = Arrays.copyOf(bodyBorder, more);
+            betweenDigits = Arrays.copyOf(betweenDigits, more);
             offset = Arrays.copyOf(offset, more);
         }
         boundary[count] = edge;

@@ -44,8 +44,9 @@ public final class FigureDrawer {
         painter.shade();
         painter.feel();
         paths.addAll(painter.takePaths());
-        paths.addAll(LinePainter.paint(Chains.link(edges, pixelsPerMm), 1 / pixelsPerMm));
         Page page = new Page(traced, 1 / pixelsPerMm);
+        paths.addAll(new Face(traced.scene(), page, pose.frame("head"), pose.point("head")).paths());
+        paths.addAll(LinePainter.paint(Chains.link(edges, pixelsPerMm), 1 / pixelsPerMm));
         MarkPainter marks = new MarkPainter(figure, page, view, style, annotations, lettering);
         marks.paint();
         paths.addAll(marks.paths());

@@ -77,7 +77,7 @@ final class FigurePainter {
                 DrawnPath.Role.BODY,
                 pixel -> isTone(pixel, Parts.SKIN) && farGroups[buffers.group[pixel]],
                 tone(Parts.SKIN, true));
-        for (short part : new short[] {Parts.SHIRT, Parts.SHORTS, Parts.HAIR, Parts.INK}) {
+        for (short part : new short[] {Parts.SHIRT, Parts.SHORTS, Parts.HAIR}) {
             region(
                     DrawnPath.Role.BODY,
                     pixel -> isTone(pixel, part) && !farGroups[buffers.group[pixel]],
@@ -90,7 +90,7 @@ final class FigurePainter {
     }
 
     private boolean isTone(int pixel, short part) {
-        return buffers.part[pixel] == part && buffers.isBody(pixel);
+        return Parts.tone(buffers.part[pixel]) == part && buffers.isBody(pixel);
     }
 
     private static int tone(short part, boolean far) {

@@ -8,6 +8,7 @@ final class LineWeights {
     private static final double OVERLAP_GROWTH = 0.15;
     private static final double CREASE = 0.30;
     private static final double HEM = 0.17;
+    private static final double DIGITS = 0.13;
     private static final double PROP_OUTLINE = 0.26;
     private static final double PROP_OVERLAP = 0.24;
     private static final double PROP_FACE = 0.22;
@@ -24,7 +25,7 @@ final class LineWeights {
             case Edges.OUTLINE -> prop ? PROP_OUTLINE : OUTLINE;
             case Edges.OVERLAP -> prop ? PROP_OVERLAP : overlap(edges.step[slot]);
             case Edges.CREASE -> prop ? PROP_OVERLAP : CREASE;
-            case Edges.HEM -> HEM;
+            case Edges.HEM -> edges.betweenDigits[slot] ? DIGITS : HEM;
             default -> PROP_FACE;
         };
     }

@@ -159,16 +159,10 @@ final class Marcher {
         for (Blend join : tile.joins()) {
             double a = distances[join.first()];
             double b = distances[join.second()];
-            double gap = Math.abs(a - b);
-            double nearer = Math.min(a, b);
-            if (gap >= join.strength() || nearer - join.strength() / 4 >= result) {
+            if (Math.min(a, b) - join.strength() / 4 >= result) {
                 continue;
             }
-            double k = join.strengthAt(px, py, pz);
-            if (gap >= k) {
-                continue;
-            }
-            double joined = nearer - (k - gap) * (k - gap) / (4 * k);
+            double joined = Scene.joined(join, a, b, px, py, pz);
             if (joined < result) {
                 result = joined;
                 if (own && !scene.isBodySolid(lead) && joined < least) {

@@ -69,6 +69,13 @@ final class Page {
         return true;
     }
 
+    /** Whether a point of a surface is what the picture shows there. */
+    boolean isSeen(Vec3 point, double within) {
+        double depth = traced.camera().toward(point.x(), point.y(), point.z());
+        Optional<Integer> pixel = pixel(spot(point));
+        return pixel.isPresent() && Math.abs(buffers.depth[pixel.get()] - depth) < within;
+    }
+
     private Optional<Integer> pixel(Spot spot) {
         int x = (int) Math.floor(spot.x / mmPerPixel);
         int y = (int) Math.floor(spot.y / mmPerPixel);

@@ -19,7 +19,6 @@ final class Palette {
             case Parts.SHIRT -> far ? 0xCFCFCF : 0xDCDCDC;
             case Parts.SHORTS -> far ? 0x989898 : 0xA9A9A9;
             case Parts.HAIR -> 0x6E6E6E;
-            case Parts.INK -> INK;
             default -> far ? 0xEDEDED : PAPER;
         };
     }

@@ -5,6 +5,7 @@ import org.drillsheaf.figure.body.Blend;
 import org.drillsheaf.figure.body.BodyPart;
 import org.drillsheaf.figure.body.PropSolid;
 import org.drillsheaf.figure.body.Solid;
+import org.drillsheaf.figure.body.Vec3;
 
 /**
  * Everything that can be hit by a ray, flattened for speed: solids of the body first, then props, and the soft joins between
@@ -61,6 +62,34 @@ final class Scene {
 
     static boolean isBody(int group) {
         return group > NOTHING && group < FIRST_PROP;
+    }
+
+    /** Distance to the body at a point; slow, for single points. */
+    double bodyDistance(Vec3 point) {
+        double[] distances = new double[bodyCount];
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < bodyCount; i++) {
+            distances[i] = solids[i].distance(point.x(), point.y(), point.z());
+            least = Math.min(least, distances[i]);
+        }
+        double result = least;
+        for (Blend join : joins) {
+            result = Math.min(
+                    result,
+                    joined(join, distances[join.first()], distances[join.second()], point.x(), point.y(), point.z()));
+        }
+        return result;
+    }
+
+    /** Distance to two solids that melt into each other: a polynomial smooth minimum. */
+    static double joined(Blend join, double first, double second, double x, double y, double z) {
+        double gap = Math.abs(first - second);
+        double nearer = Math.min(first, second);
+        if (gap >= join.strength()) {
+            return nearer;
+        }
+        double k = join.strengthAt(x, y, z);
+        return gap >= k ? nearer : nearer - (k - gap) * (k - gap) / (4 * k);
     }
 
     boolean isBodySolid(int solid) {
