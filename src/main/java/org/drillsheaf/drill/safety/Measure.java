@@ -37,6 +37,8 @@ public enum Measure {
     ON_SIDE(Kind.TRUTH, "on the side"),
     /** 0 sitting or lying, 1 both feet and something firm, 2 both feet free or split stance free, 3 one foot or walking. */
     STAND(Kind.NUMBER, "standing without support, 0 to 3"),
+    /** As {@link #STAND}, but 0 while a hand, forearm or the back rests on something firm in every keyframe. */
+    FREE_STAND(Kind.NUMBER, "standing with no hand on anything firm, 0 to 3"),
     LEG_BEHIND(Kind.TRUTH, "standing with a leg behind the trunk line"),
     NOTHING_STOPS(Kind.TRUTH, "nothing ends the depth"),
     NO_FREE_HAND(Kind.TRUTH, "no hand is free for a support"),
