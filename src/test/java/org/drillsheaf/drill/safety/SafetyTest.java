@@ -64,7 +64,8 @@ class SafetyTest {
     @Test
     void aVariantThatPassesWhenMeasuredAgainMakesItAChange() {
         Drill drill = drill();
-        Safety safety = safety(d -> hasCounter(d) ? harmless() : harmless().with(Measure.STAND, 2));
+        Safety safety = safety(d ->
+                hasCounter(d) ? harmless() : harmless().with(Measure.STAND, 2).with(Measure.FREE_STAND, 2));
 
         Judgement judgement = safety.judge(drill, client(ClientCondition.of("blood-thinners")));
 
@@ -75,7 +76,10 @@ class SafetyTest {
 
     @Test
     void aVariantThatFailsWhenMeasuredAgainExcludesTheDrill() {
-        Judgement judgement = judge(drill(), harmless().with(Measure.STAND, 2), ClientCondition.of("blood-thinners"));
+        Judgement judgement = judge(
+                drill(),
+                harmless().with(Measure.STAND, 2).with(Measure.FREE_STAND, 2),
+                ClientCondition.of("blood-thinners"));
 
         assertThat(judgement.action()).isEqualTo(Action.EXCLUDE);
         assertThat(judgement.reasons().get(0).words()).contains("no written change answers it");
@@ -87,7 +91,10 @@ class SafetyTest {
                 .replaceAll("variants:\\n.*\\n", "")
                 .replaceAll("conditions:\\n.*\\n", "conditions: []\n"));
 
-        assertThat(judge(bare, harmless().with(Measure.STAND, 2), ClientCondition.of("blood-thinners"))
+        assertThat(judge(
+                                bare,
+                                harmless().with(Measure.STAND, 2).with(Measure.FREE_STAND, 2),
+                                ClientCondition.of("blood-thinners"))
                         .action())
                 .isEqualTo(Action.EXCLUDE);
     }
@@ -153,7 +160,8 @@ class SafetyTest {
 
     @Test
     void poorBalanceTogetherWithWeakBonesLeavesNoFreeStandingEvenWithAHand() {
-        Safety safety = safety(d -> hasCounter(d) ? harmless() : harmless().with(Measure.STAND, 2));
+        Safety safety = safety(d ->
+                hasCounter(d) ? harmless() : harmless().with(Measure.STAND, 2).with(Measure.FREE_STAND, 2));
         ClientCondition falls = ClientCondition.of("falls");
         ClientCondition bones = ClientCondition.of("osteoporosis");
 
