@@ -75,6 +75,28 @@ public record ReadingRules(Battery battery, Presentations presentations, SafetyG
                 remarks(client, visit, age, findings, conditions));
     }
 
+    /** What rules ask about a reading that was already made. */
+    ReadingFacts facts(
+            Client client,
+            List<ClientCondition> conditions,
+            Visit visit,
+            Reading reading,
+            Map<String, Boolean> observed,
+            Optional<Comparison> comparison,
+            Side expectedFirst) {
+        Map<String, Scale> scales = new LinkedHashMap<>();
+        battery.tests().forEach((id, test) -> scales.put(id, new Scale(test, client.sex(), reading.age(), factor)));
+        return new ReadingFacts(
+                scales,
+                ReadingFacts.byPlace(reading.findings()),
+                reading.age(),
+                observed,
+                new Bars(conditions, recent(visit), visit.date()),
+                reading.presentations(),
+                comparison,
+                expectedFirst);
+    }
+
     private ReadingFacts facts(
             Client client, List<ClientCondition> conditions, Visit visit, Screen screen, int age, Side expectedFirst) {
         Bars bars = new Bars(conditions, recent(visit), visit.date());

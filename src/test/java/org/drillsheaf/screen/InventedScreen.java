@@ -96,7 +96,7 @@ record InventedScreen(String number, String person, Map<String, String> cells, S
         return House.client(sex(), DAY.getYear() - age());
     }
 
-    /** Written as {@code id [side] [n weeks] [lifted]}. */
+    /** Written as {@code id [side] [n weeks] [known] [lifted]}. */
     List<ClientCondition> conditionList() {
         if (conditions.isEmpty()) {
             return List.of();
@@ -111,12 +111,23 @@ record InventedScreen(String number, String person, Map<String, String> cells, S
                             .filter(s -> words.contains(s.id()))
                             .collect(Collectors.toSet()),
                     weeks > 0 ? Optional.of(DAY.minusWeeks(Integer.parseInt(words.get(weeks - 1)))) : Optional.empty(),
-                    words.contains("lifted") ? Map.of("limits-lifted", "true") : Map.of(),
+                    settings(words),
                     Optional.empty(),
                     java.util.Set.of(),
                     0));
         }
         return list;
+    }
+
+    private static Map<String, String> settings(List<String> words) {
+        Map<String, String> settings = new LinkedHashMap<>();
+        if (words.contains("lifted")) {
+            settings.put("limits-lifted", "yes");
+        }
+        if (words.contains("known")) {
+            settings.put("approach-known", "yes");
+        }
+        return settings;
     }
 
     /** The screen as a coach would write it. */

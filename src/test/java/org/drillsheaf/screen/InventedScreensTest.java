@@ -14,6 +14,16 @@ class InventedScreensTest {
         return InventedScreen.table("invented-screens.txt");
     }
 
+    static List<InventedScreen> further() {
+        return InventedScreen.table("further-screens.txt");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("further")
+    void everyFurtherRowReadsAsWritten(InventedScreen row) {
+        assertThat(InventedScreen.inShort(row.read())).as(row.toString()).isEqualTo(row.reading());
+    }
+
     @ParameterizedTest(name = "{0}")
     @MethodSource("table")
     void everyRowReadsAsWritten(InventedScreen row) {

@@ -1,0 +1,52 @@
+package org.drillsheaf.screen;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.drillsheaf.Problems;
+import org.drillsheaf.YamlNode;
+import org.drillsheaf.screen.rule.Rule;
+import org.drillsheaf.screen.rule.RuleReader;
+
+/**
+ * Reads a gate: {@code id}, {@code name}, {@code required} and {@code helps}, whose lines are rules in the same language as the
+ * presentations, with their definitions and groups. Immutable and safe for several threads.
+ */
+public record GateReader(Battery battery, Presentations presentations) {
+
+    /** Empty when a rule is wrong; the reasons then stand in {@code problems}, each with its line. */
+    public Optional<Gate> read(YamlNode node, Problems problems) {
+        Problems found = new Problems();
+        Set<String> ids = new LinkedHashSet<>();
+        presentations.list().forEach(p -> ids.add(p.id()));
+        ids.add(presentations.none().id());
+        RuleReader rules = new RuleReader(
+                PresentationReader.words(battery, ids), presentations.definitions(), presentations.groups(), found);
+        Optional<String> id = node.text("id");
+        if (id.isEmpty()) {
+            node.error(found, "A gate has no id", "Add a line “id: settle-to-restore”");
+        }
+        Gate gate = new Gate(
+                id.orElse(""),
+                node.text("name").orElse(id.orElse("")),
+                list(node, "required", rules),
+                list(node, "helps", rules));
+        problems.addAll(found.all());
+        return found.hasErrors() ? Optional.empty() : Optional.of(gate);
+    }
+
+    private static List<Rule> list(YamlNode node, String key, RuleReader rules) {
+        return node.get(key).map(n -> rules.readList(n, false)).orElse(List.of());
+    }
+
+    /** The names of the presentations, for words. */
+    static Map<String, String> names(Presentations presentations) {
+        Map<String, String> names = new LinkedHashMap<>();
+        presentations.list().forEach(p -> names.put(p.id(), p.name()));
+        names.put(presentations.none().id(), presentations.none().name());
+        return names;
+    }
+}
