@@ -17,6 +17,8 @@ import org.drillsheaf.drill.CatalogueReader;
 import org.drillsheaf.drill.DrillReader;
 import org.drillsheaf.drill.DrillWords;
 import org.drillsheaf.drill.WordsReader;
+import org.drillsheaf.drill.safety.Caution;
+import org.drillsheaf.drill.safety.CautionReader;
 import org.drillsheaf.drill.safety.ConditionReader;
 import org.drillsheaf.drill.safety.SafetyRules;
 
@@ -59,9 +61,23 @@ public final class LibraryFiles {
         if (words.isEmpty() || drillSchema.isEmpty()) {
             return Optional.empty();
         }
+        List<Caution> cautions = cautions(words.get());
         Map<String, String> texts = drillTexts(drills);
-        return Optional.of(
-                new Library(new CatalogueReader(words.get(), drillSchema.get()).read(texts, problems), safety.get()));
+        return cautions.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Library(
+                        new CatalogueReader(words.get(), drillSchema.get()).read(texts, problems),
+                        safety.get(),
+                        cautions));
+    }
+
+    private List<Caution> cautions(DrillWords words) {
+        Optional<YamlNode> file = yaml("cautions");
+        Optional<YamlSchema> schema = schema("cautions");
+        return file.isEmpty() || schema.isEmpty()
+                ? List.of()
+                : CautionReader.read(
+                        file.get(), schema.get(), words.equipment().keySet(), words.conditions(), problems);
     }
 
     private Optional<SafetyRules> safetyRules() {
