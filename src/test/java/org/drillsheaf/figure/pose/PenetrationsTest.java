@@ -38,7 +38,8 @@ class PenetrationsTest {
 
     @Test
     void aDeclaredContactMayPressDeeperThanAnAccident() {
-        String feet = "contacts: [{touch: feet, plane: floor, press: %s}]\nsolve: [root.y]\n";
+        String feet =
+                "joints: {shoulder: {abd: 8}}\ncontacts: [{touch: feet, plane: floor, press: %s}]\nsolve: [root.y]\n";
 
         assertThat(Penetrations.tooDeep(PoseSolver.solve(Poses.of(feet.formatted("0.011")))))
                 .isEmpty();
