@@ -76,6 +76,12 @@ final class Page {
         return pixel.isPresent() && Math.abs(buffers.depth[pixel.get()] - depth) < within;
     }
 
+    /** Whether a point is not deeper than this behind what the picture shows there. */
+    boolean isWithin(Vec3 point, double depth) {
+        double own = traced.camera().toward(point.x(), point.y(), point.z());
+        return pixel(spot(point)).filter(p -> buffers.depth[p] > own + depth).isEmpty();
+    }
+
     private Optional<Integer> pixel(Spot spot) {
         int x = (int) Math.floor(spot.x / mmPerPixel);
         int y = (int) Math.floor(spot.y / mmPerPixel);
