@@ -41,8 +41,10 @@ public final class ContactSheet {
     }
 
     private void add(Entry entry) {
-        double width = entry.pictures.stream().mapToDouble(d -> d.widthMm() + GAP).sum() - GAP;
-        double height = entry.pictures.stream().mapToDouble(Drawing::heightMm).max().orElse(0) + CAPTION_SPACE;
+        double width =
+                entry.pictures.stream().mapToDouble(d -> d.widthMm() + GAP).sum() - GAP;
+        double height =
+                entry.pictures.stream().mapToDouble(Drawing::heightMm).max().orElse(0) + CAPTION_SPACE;
         GlyphOutlines.Text caption = letters.text(entry.caption, CAPTION);
         double taken = Math.max(width, caption.width());
         if (x > MARGIN && x + taken > pageWidth - MARGIN) {

@@ -57,7 +57,7 @@ final class MarkPainter {
         annotations.dimensions().forEach(this::draw);
         List<Drawn> drawn = new ArrayList<>();
         for (Mark mark : figure.pose().marks()) {
-            if (mark.views().isEmpty() || mark.views().contains(view.words())) {
+            if (mark.views().isEmpty() || mark.views().contains(writtenView())) {
                 draw(mark).ifPresent(drawn::add);
             }
         }
@@ -65,6 +65,11 @@ final class MarkPainter {
             anchors.put(mark.id, boxOf(mark));
             annotate(mark);
         }
+    }
+
+    /** The view in the words of the author, who wrote the right side. */
+    private String writtenView() {
+        return (figure.pose().isMirrored() ? view.mirrored() : view).words();
     }
 
     List<DrawnPath> paths() {

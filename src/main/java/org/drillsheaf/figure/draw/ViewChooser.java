@@ -115,9 +115,8 @@ public final class ViewChooser {
             return Optional.of(arrow.direction());
         }
         return mark instanceof Mark.Swing swing
-                ? pose.ghost()
-                        .flatMap(start -> start.findPoint(swing.at()))
-                        .map(from -> pose.point(swing.at()).minus(from))
+                ? pose.ghost().flatMap(start -> start.findPoint(swing.at())).map(from -> pose.point(swing.at())
+                        .minus(from))
                 : Optional.empty();
     }
 
