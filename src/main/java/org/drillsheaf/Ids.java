@@ -43,7 +43,7 @@ public final class Ids {
             return Optional.empty();
         }
         return known.stream()
-                .filter(k -> distance(id, k) <= Math.max(1, k.length() / 4))
+                .filter(k -> distance(id, k) <= (k.length() < 4 ? 1 : Math.max(2, k.length() / 4)))
                 .min(Comparator.<String>comparingInt(k -> distance(id, k)).thenComparing(Comparator.naturalOrder()));
     }
 

@@ -54,40 +54,49 @@ public final class ClientReader {
         List<Visit> visits = new ArrayList<>();
         Set<LocalDate> dates = new LinkedHashSet<>();
         for (YamlNode visit : items(root, "visits")) {
-            Visit read = visit(visit, problems);
-            checkAge(client, node.get("born").orElseThrow(), read, visit, problems);
-            if (!dates.add(read.date())) {
+            Optional<LocalDate> date = day(visit, "date", problems);
+            if (date.isPresent() && !dates.add(date.get())) {
                 visit.error(
                         problems,
-                        "There are two visits on " + read.date(),
+                        "There are two visits on " + date.get(),
                         "Keep one visit a date and put all values of that day into it");
+            } else {
+                date.ifPresent(d -> visits.add(visit(visit, d, problems)));
             }
-            visits.add(read);
         }
         visits.sort(Comparator.comparing(Visit::date));
+        checkAges(client, node.get("born").orElseThrow(), visits, problems);
         return new ClientFile(root.file(), client, conditions, visits);
     }
 
-    private static void checkAge(Client client, YamlNode born, Visit visit, YamlNode node, Problems problems) {
-        if (client.born().isAfter(visit.date())) {
-            if (client.born().year() > visit.date().getYear() + OLDEST / 10) {
-                born.error(
-                        problems,
-                        "The birth year " + client.born().year() + " lies in the future of the visit on "
-                                + visit.date(),
-                        "Write the year of birth with four digits");
-            } else {
-                node.error(
-                        problems,
+    private static void checkAges(Client client, YamlNode born, List<Visit> visits, Problems problems) {
+        if (visits.isEmpty()) {
+            return;
+        }
+        LocalDate last = visits.get(visits.size() - 1).date();
+        if (client.born().isAfter(last) && client.born().year() > last.getYear()) {
+            born.error(
+                    problems,
+                    "The birth year " + client.born().year() + " lies in the future of the visit on " + last,
+                    "Write the year of birth with four digits");
+            return;
+        }
+        if (client.born().ageOn(last) > OLDEST) {
+            born.error(
+                    problems,
+                    "The client would be " + client.born().ageOn(last) + " years old on " + last,
+                    "Check the line “born”");
+            return;
+        }
+        for (Visit visit : visits) {
+            if (client.born().isAfter(visit.date())) {
+                problems.error(
+                        born.file(),
+                        visit.line(),
                         "The visit on " + visit.date() + " is before the client was born ("
                                 + born.text().orElse("") + ")",
                         "Check the date of the visit and the line “born”");
             }
-        } else if (client.born().ageOn(visit.date()) > OLDEST) {
-            born.error(
-                    problems,
-                    "The client would be " + client.born().ageOn(visit.date()) + " years old on " + visit.date(),
-                    "Check the line “born”");
         }
     }
 
@@ -163,7 +172,7 @@ public final class ClientReader {
         return day(node, "date", problems).map(date -> new Release(word(node, "by"), date, word(node, "words")));
     }
 
-    private Visit visit(YamlNode node, Problems problems) {
+    private static Visit visit(YamlNode node, LocalDate date, Problems problems) {
         Map<String, SafetyAnswer> safety = new LinkedHashMap<>();
         node.get("safety")
                 .ifPresent(s -> s.entries().forEach((id, answer) -> safety.put(id, answer(answer, problems))));
@@ -184,7 +193,7 @@ public final class ClientReader {
             }
         }
         return new Visit(
-                day(node, "date", problems).orElse(LocalDate.EPOCH),
+                date,
                 safety,
                 observed,
                 node.text("measured-by"),

@@ -164,7 +164,7 @@ record MeasurementReader(MovementTest test, LocalDate date, Problems problems) {
                             + written.get().intValue() + ", but " + yes + " items say yes",
                     "Correct the value or the items");
         }
-        if (written.isEmpty() && looked == 0 && !isPainful(node)) {
+        if (written.isEmpty() && !node.has("value") && looked == 0 && !isPainful(node)) {
             node.error(problems, "There is no value of " + test.id() + " here", "Write a number, or not-tested");
         }
         return written.isEmpty() && complete ? Optional.of((double) yes) : written;

@@ -22,6 +22,8 @@ record NextTestChooser(
         List<String> languages) {
     /** Gains that differ by less than this are a tie. Bits. */
     private static final double TIE = 1e-9;
+    /** A test that settles less than this is not worth its minutes; it would be shown as nothing. Bits. */
+    private static final double LEAST = 0.005;
 
     private record Candidate(MovementTest test, double bits, boolean barred) {}
 
@@ -39,7 +41,7 @@ record NextTestChooser(
                         .filter(j -> j.openTests().contains(test.id()))
                         .mapToDouble(j -> j.gain(test.id(), f -> barred || mayTake(f)))
                         .sum();
-                if (bits > TIE) {
+                if (bits >= LEAST) {
                     candidates.add(new Candidate(test, bits, barred));
                 }
             }

@@ -51,8 +51,10 @@ public record ReadingRules(Battery battery, Presentations presentations, SafetyG
         LayerReader layering = new LayerReader(presentations, facts.with(readings), phrases);
         List<Judge> open =
                 judges.stream().filter(j -> j.verdict() == Verdict.OPEN).toList();
-        NextTestChooser.Choice choice =
-                new NextTestChooser(battery, facts, open, readings, client.languages()).choose();
+        // Without a reference for the age no test could settle anything.
+        NextTestChooser.Choice choice = new NextTestChooser(
+                        battery, facts, age < Scale.ADULT_FROM ? List.of() : open, readings, client.languages())
+                .choose();
         boolean lax = layering.isLax();
         boolean noReference = age < Scale.ADULT_FROM;
         return new Reading(
@@ -97,7 +99,7 @@ public record ReadingRules(Battery battery, Presentations presentations, SafetyG
                 expectedFirst);
     }
 
-    private ReadingFacts facts(
+    ReadingFacts facts(
             Client client, List<ClientCondition> conditions, Visit visit, Screen screen, int age, Side expectedFirst) {
         Bars bars = new Bars(conditions, recent(visit), visit.date());
         Map<String, Scale> scales = new LinkedHashMap<>();
@@ -153,13 +155,13 @@ public record ReadingRules(Battery battery, Presentations presentations, SafetyG
                 .toList();
     }
 
-    private Map<String, String> names() {
+    Map<String, String> names() {
         Map<String, String> names = new LinkedHashMap<>();
         presentations.list().forEach(p -> names.put(p.id(), p.name()));
         return names;
     }
 
-    private List<Judge> judges(ReadingFacts facts, Phrases phrases) {
+    List<Judge> judges(ReadingFacts facts, Phrases phrases) {
         List<Judge> judges = new ArrayList<>();
         for (Presentation presentation : presentations.list()) {
             if (presentation.sided()) {

@@ -202,6 +202,25 @@ record InventedScreen(String number, String person, Map<String, String> cells, S
         return House.RULES.read(client, conditions, visit, screens.get(0), Optional.empty());
     }
 
+    /** Verdicts alone, without the evidence and the next test: many screens in little time. */
+    static Map<String, Verdict> verdicts(Client client, String screen) {
+        Visit visit = visit(DAY, screen, Map.of());
+        Problems problems = new Problems();
+        Screen read = new ScreenReader(House.RULES.battery())
+                .read(new ClientFile("test.yaml", client, List.of(), List.of(visit)), problems)
+                .get(0);
+        assertThat(problems.all()).extracting(Problem::message).isEmpty();
+        ReadingFacts facts =
+                House.RULES.facts(client, List.of(), visit, read, client.born().ageOn(DAY), Side.RIGHT);
+        Phrases phrases = new Phrases(House.RULES.battery(), House.RULES.names(), facts);
+        Map<String, Verdict> verdicts = new LinkedHashMap<>();
+        House.RULES
+                .judges(facts, phrases)
+                .forEach(j -> verdicts.put(
+                        j.presentation().id() + j.side().map(s -> " " + s.id()).orElse(""), j.verdict()));
+        return verdicts;
+    }
+
     static Visit visit(LocalDate date, String screen, Map<String, Boolean> observed) {
         return new Visit(
                 date,
