@@ -30,6 +30,25 @@ public final class Builder {
 
     /** A program, the requirements that clash, or why there is no program for home. */
     public BuildResult build(Needs needs) {
+        return build(needs, offers(needs));
+    }
+
+    /** Every drill as this client may have it; judging poses takes most of the time, so do it once. */
+    public Offers offers(Needs needs) {
+        return Offers.of(catalogue, safety, needs);
+    }
+
+    /** Answers questions about a program that was built for these needs and offers. */
+    public Explainer explainer(Needs needs, Offers offers, Program program) {
+        return new Explainer(catalogue, settings, exact, needs, offers, program);
+    }
+
+    /**
+     * The same with offers that are there already.
+     *
+     * @param offers from {@link #offers} for the same needs
+     */
+    public BuildResult build(Needs needs, Offers offers) {
         if (!needs.safety().waits().isEmpty()) {
             return new Waits(needs.safety().waits().stream()
                     .map(w -> w.reason().english())
@@ -40,15 +59,6 @@ public final class Builder {
             return new InPersonOnly(
                     List.of("Too many conditions meet for a program at home; in person, with the clinician's word."));
         }
-        return build(needs, Offers.of(catalogue, safety, needs));
-    }
-
-    /** Answers questions about a program that was built for these needs. */
-    public Explainer explainer(Needs needs, Program program) {
-        return new Explainer(catalogue, settings, exact, needs, Offers.of(catalogue, safety, needs), program);
-    }
-
-    private BuildResult build(Needs needs, Offers offers) {
         TaskMaker tasks = new TaskMaker(needs, offers, settings);
         BuildTask task = tasks.task();
         List<String> tooLittle = tooLittle(needs, offers, tasks);

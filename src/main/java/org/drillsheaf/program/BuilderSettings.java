@@ -14,6 +14,7 @@ import org.drillsheaf.program.build.Level;
  * @param carriedOver least number of drills that neighbouring phases share
  * @param mostParts parts of the search tree after which it stops and says how far it got
  * @param alternatives how many next best drills are shown for each place
+ * @param leastDosePercent no drill gets less than this part of its usual minutes
  * @param doseBounds {@code sets}, {@code repetitions}, {@code hold-seconds}, {@code hold-seconds-from-65}
  * @param moderate the effort that a strong drill for one goal gets where its range allows
  */
@@ -22,6 +23,7 @@ public record BuilderSettings(
         int carriedOver,
         int mostParts,
         int alternatives,
+        int leastDosePercent,
         Map<String, DoseBound> doseBounds,
         Moderate moderate) {
 

@@ -42,6 +42,7 @@ public final class BuilderSettingsReader {
                 PhaseTableReader.whole(file, "carried-over"),
                 PhaseTableReader.whole(file, "most-parts"),
                 PhaseTableReader.whole(file, "alternatives"),
+                PhaseTableReader.whole(file, "least-dose-percent"),
                 bounds,
                 new BuilderSettings.Moderate(
                         goal,

@@ -12,7 +12,7 @@ import org.drillsheaf.drill.Phase;
 
 /**
  * The doses of one drill that one client may have in one phase. The effort comes first, because rest depends on it; then every
- * number of sets and counts inside all bounds. Minutes run without a gap around the usual dose.
+ * number of sets and counts inside all bounds that is not too small a part of the usual dose, so that no session is crowded. Minutes run without a gap around the usual dose.
  *
  * @param strong above the phase's usual effort
  * @param fewestMinutes smallest whole minutes
@@ -46,7 +46,8 @@ record DoseChoice(
                 return Optional.empty();
             }
         }
-        return Optional.of(around(drill, effort, strong, doses(drill.dose(), effort, settings, wish)));
+        int percent = wish.isPresent() ? 0 : settings.leastDosePercent();
+        return Optional.of(around(drill, effort, strong, doses(drill.dose(), effort, settings, wish), percent));
     }
 
     private static int effort(Drill drill, Phase phase, EffortLimit limit, BuilderSettings settings) {
@@ -88,13 +89,13 @@ record DoseChoice(
         return Math.max(least, Math.min(most, wanted));
     }
 
-    private static DoseChoice around(Drill drill, int effort, boolean strong, List<Dose.Chosen> doses) {
+    private static DoseChoice around(Drill drill, int effort, boolean strong, List<Dose.Chosen> doses, int percent) {
         boolean[] had =
                 new boolean[doses.stream().mapToInt(drill::minutes).max().orElseThrow() + 2];
         doses.forEach(d -> had[drill.minutes(d)] = true);
         int usual = drill.minutes(doses.stream().min(unusual(drill)).orElseThrow());
         int fewest = usual;
-        while (fewest > 1 && had[fewest - 1]) {
+        while (fewest > 1 && had[fewest - 1] && 100 * (fewest - 1) >= percent * usual) {
             fewest--;
         }
         int most = usual;

@@ -65,7 +65,11 @@ final class Reasons {
             reasons.add("known from before; " + needs.carriedOver() + " known drills are carried over");
         }
         if (reasons.isEmpty()) {
-            reasons.add("it fills the session; every goal it serves is covered by the others too");
+            String more = serves.isEmpty()
+                    ? ""
+                    : " and adds to " + lower(goal(serves.get(0).goal())) + " (strength "
+                            + serves.get(0).strength() + " of 3), which the others cover too";
+            reasons.add("it fills the minutes of the session" + more);
         }
         return reasons;
     }
@@ -85,6 +89,10 @@ final class Reasons {
         return findings.isEmpty()
                 ? phase.phase().title() + " asks for it with weight " + weight(phase, goal)
                 : String.join(" and ", findings.subList(0, Math.min(2, findings.size())));
+    }
+
+    private static String lower(String name) {
+        return name.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + name.substring(1);
     }
 
     private String goal(String id) {

@@ -50,6 +50,9 @@ record StartPhase(Phase phase, List<String> reasons) {
         }
         reading.layers().onTop().ifPresent(name -> settle.add(name + " is still on top"));
         for (PresentationReading open : reading.open()) {
+            if (open.id().equals("none")) {
+                continue;
+            }
             settle.add(open.name() + " is open");
         }
         if (!settle.isEmpty()) {

@@ -1,0 +1,93 @@
+package org.drillsheaf.program;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.drillsheaf.Problems;
+import org.drillsheaf.YamlNode;
+import org.drillsheaf.YamlSchema;
+import org.drillsheaf.drill.DrillWords;
+import org.drillsheaf.drill.library.Library;
+import org.drillsheaf.drill.library.LibraryFiles;
+import org.drillsheaf.screen.Gate;
+import org.drillsheaf.screen.GateReader;
+import org.drillsheaf.screen.ReadingRules;
+import org.drillsheaf.screen.ScreenFiles;
+
+/** Reads the house's vocabularies and drills from a project folder, each through the reader of its own package. */
+public final class VocabularyReader {
+    private final Path folder;
+    private final Problems problems;
+
+    private VocabularyReader(Path folder, Problems problems) {
+        this.folder = folder;
+        this.problems = problems;
+    }
+
+    /**
+     * Reads everything.
+     *
+     * @param folder the project folder, with {@code shared} and {@code exercise-library} in it
+     * @return empty when a vocabulary cannot be read; the reasons then stand in {@code problems}
+     */
+    public static Optional<Vocabulary> read(Path folder, Problems problems) {
+        return new VocabularyReader(folder, problems).read();
+    }
+
+    private Optional<Vocabulary> read() {
+        Optional<ReadingRules> reading = ScreenFiles.read(folder.resolve("shared"), Optional.empty(), problems);
+        Optional<Library> library = LibraryFiles.read(folder, problems);
+        if (reading.isEmpty() || library.isEmpty()) {
+            return Optional.empty();
+        }
+        DrillWords words = library.get().catalogue().words();
+        Set<String> goals = words.goals().keySet();
+        Set<String> positions = words.positions().keySet();
+        Optional<YamlNode> phaseFile = yaml("phases");
+        Optional<PhaseTable> phases = phaseFile.flatMap(file ->
+                schema("phases").flatMap(schema -> PhaseTableReader.read(file, schema, goals, positions, problems)));
+        Optional<BuilderSettings> builder = yaml("builder")
+                .flatMap(file -> schema("builder")
+                        .flatMap(schema -> BuilderSettingsReader.read(file, schema, goals, problems)));
+        if (phases.isEmpty() || builder.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<List<Gate>> gates = phaseFile.flatMap(file -> gates(file, reading.get()));
+        return gates.map(g -> new Vocabulary(reading.get(), library.get(), phases.get(), g, builder.get()));
+    }
+
+    private Optional<List<Gate>> gates(YamlNode phaseFile, ReadingRules reading) {
+        GateReader reader = new GateReader(reading.battery(), reading.presentations());
+        List<YamlNode> written = phaseFile.nearest("/gates").items();
+        List<Gate> gates = new ArrayList<>();
+        for (YamlNode node : written) {
+            reader.read(node, problems).ifPresent(gates::add);
+        }
+        return gates.size() == written.size() ? Optional.of(gates) : Optional.empty();
+    }
+
+    private Optional<YamlNode> yaml(String name) {
+        String path = "shared/" + name + ".yaml";
+        Problems own = new Problems();
+        Optional<YamlNode> node = text(path).flatMap(text -> YamlNode.parse(path, text, own));
+        problems.addAll(own.all());
+        return node;
+    }
+
+    private Optional<YamlSchema> schema(String name) {
+        return text("shared/schemas/" + name + ".schema.json").map(YamlSchema::of);
+    }
+
+    private Optional<String> text(String path) {
+        try {
+            return Optional.of(Files.readString(folder.resolve(path)));
+        } catch (IOException e) {
+            problems.error(path, 0, "The file cannot be read", "Check that it is there, is UTF-8 and may be read");
+            return Optional.empty();
+        }
+    }
+}
