@@ -50,9 +50,8 @@ public final class VocabularyReader {
         Optional<YamlNode> phaseFile = yaml("phases");
         Optional<PhaseTable> phases = phaseFile.flatMap(file ->
                 schema("phases").flatMap(schema -> PhaseTableReader.read(file, schema, goals, positions, problems)));
-        Optional<BuilderSettings> builder = yaml("builder")
-                .flatMap(file -> schema("builder")
-                        .flatMap(schema -> BuilderSettingsReader.read(file, schema, goals, problems)));
+        Optional<BuilderSettings> builder = yaml("builder").flatMap(file -> schema("builder")
+                .flatMap(schema -> BuilderSettingsReader.read(file, schema, goals, problems)));
         if (phases.isEmpty() || builder.isEmpty()) {
             return Optional.empty();
         }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -18,7 +17,6 @@ import org.drillsheaf.Problem;
 import org.drillsheaf.Problems;
 import org.drillsheaf.YamlNode;
 import org.drillsheaf.YamlSchema;
-import org.drillsheaf.client.Client;
 import org.drillsheaf.client.ClientCondition;
 import org.drillsheaf.client.ClientFile;
 import org.drillsheaf.client.ClientReader;
@@ -33,6 +31,7 @@ import org.drillsheaf.drill.safety.PoseMeasuring;
 import org.drillsheaf.drill.safety.Safety;
 import org.drillsheaf.drill.safety.SafetyRules;
 import org.drillsheaf.screen.GateResult;
+import org.drillsheaf.screen.GateRules;
 import org.drillsheaf.screen.Reading;
 import org.drillsheaf.screen.Screen;
 import org.drillsheaf.screen.ScreenCondition;
@@ -58,7 +57,8 @@ final class House {
         Measuring measuring = new PoseMeasuring();
         Map<String, org.drillsheaf.drill.safety.Facts> measured = new HashMap<>();
         Measuring remembered = drill -> measured.computeIfAbsent(
-                drill.id() + drill.pose() + drill.dose() + drill.breathing() + drill.tags(), k -> measuring.facts(drill));
+                drill.id() + drill.pose() + drill.dose() + drill.breathing() + drill.tags(),
+                k -> measuring.facts(drill));
         safety = new Safety(
                 vocabulary.library().safetyRules(),
                 LibraryFiles.drillReader(FOLDER, problems).orElseThrow(),
@@ -162,15 +162,24 @@ final class House {
 
     /** Needs for the first visit of a file. */
     Needs needs(ClientFile file) {
-        Visit visit = file.visits().get(0);
-        Reading reading = reading(file, 0);
-        return needsMaker.first(
-                file.client(), reading, safety(file, reading, visit), wishes(visit), List.<GateResult>of());
+        return needs(file, 0);
     }
 
-    Needs needs(Client client, LocalDate date, Reading reading, List<ClientCondition> conditions) {
-        ClientSafety judged = ClientSafety.of(
-                vocabulary.library().safetyRules(), conditions, date, reading.age(), Set.of());
-        return needsMaker.first(client, reading, judged, CoachWishes.NONE, List.<GateResult>of());
+    /** Needs for a first program at this visit. */
+    Needs needs(ClientFile file, int number) {
+        Visit visit = file.visits().get(number);
+        Reading reading = reading(file, number);
+        return needsMaker.first(
+                file.client(), reading, safety(file, reading, visit), wishes(visit), gates(file, number));
+    }
+
+    List<GateResult> gates(ClientFile file, int number) {
+        Optional<Reading> before = number == 0 ? Optional.empty() : Optional.of(reading(file, number - 1));
+        GateRules rules = new GateRules(vocabulary.reading());
+        GateRules.Asked asked = new GateRules.Asked(
+                file.client(), file.conditions(), file.visits().get(number), reading(file, number), before, Map.of());
+        return vocabulary.gates().stream()
+                .map(g -> rules.measuredLinesOnly(g, asked))
+                .toList();
     }
 }
