@@ -55,8 +55,8 @@ final class Assembly {
                 Cost.of(Valuation.unpacked(answer.value(), objective)),
                 Cost.of(Valuation.unpacked(answer.bound(), objective)),
                 answer.offered(),
-                answer.looked(),
-                answer.ruledOut());
+                whole(answer.looked()),
+                whole(answer.ruledOut()));
         TreeSet<String> known = new TreeSet<>(task.taught());
         return new Program(
                 needs.client().id(),
@@ -68,6 +68,10 @@ final class Assembly {
                 List.copyOf(known),
                 Changes.between(needs, offers, plans),
                 remarks(plans));
+    }
+
+    private static int whole(long count) {
+        return (int) Math.min(Integer.MAX_VALUE, count);
     }
 
     private PhasePlan behind(Phase phase) {

@@ -5,7 +5,7 @@ package org.drillsheaf.program;
  *
  * @param coverage weighted coverage that is missing
  * @param minutes minutes under the target
- * @param changes drills that the program before had not planned
+ * @param changes drills that are new or gone against the program before
  * @param positionChanges changes of position in a session
  * @param repeats drills carried over beyond what is asked
  * @param equipment pieces of equipment in a session

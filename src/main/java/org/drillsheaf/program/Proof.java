@@ -9,7 +9,7 @@ package org.drillsheaf.program;
  * @param subsets partial choices that were looked at
  * @param ruledOut partial choices that were left because their bound was no better
  */
-public record Proof(Cost value, Cost bound, int considered, long subsets, long ruledOut) {
+public record Proof(Cost value, Cost bound, int considered, int subsets, int ruledOut) {
 
     public boolean best() {
         return value.equals(bound);

@@ -61,7 +61,7 @@ public record BuildTask(
      * @param targetMinutes what a session should fill
      * @param mostMinutes hard, at least {@code targetMinutes}
      * @param strongAtMost how many drills above the phase's usual effort
-     * @param kept drills that the program before had planned for this phase; any other counts as a change, unless empty
+     * @param kept drills that the program before had planned for this phase; any other, and any of these left out, counts as a change; empty: none does
      */
     public record PhaseTask(
             String name,

@@ -10,7 +10,7 @@ public enum Level {
     COVERAGE(14),
     /** Minutes under the target, over phases. */
     MINUTES(12),
-    /** Drills that the program before had not planned for the phase. */
+    /** Drills that the program before had not planned for the phase, and those it had planned and that are gone. */
     CHANGES(9),
     /** Different positions in a session less one, over phases. */
     POSITIONS(9),

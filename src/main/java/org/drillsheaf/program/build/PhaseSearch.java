@@ -35,7 +35,6 @@ final class PhaseSearch {
     private long best;
     private int[] bestChosen = new int[0];
     private boolean found;
-    private final long[][] keys;
 
     PhaseSearch(PhaseModel model, Objective objective, int families, Tally tally) {
         this.model = model;
@@ -47,7 +46,7 @@ final class PhaseSearch {
         chosen = new int[places + 1];
         top = new int[model.weight.length];
         halves = new int[model.weight.length];
-        keys = new long[places + 1][];
+        changes = model.task.kept().size();
     }
 
     /**
@@ -106,12 +105,13 @@ final class PhaseSearch {
             return;
         }
         int minutes = Math.max(0, model.task.targetMinutes() - mostSum - mostMinutes(sorted, free));
+        int fewestChanges = changesAtLeast(sorted, free);
         int[] next = new int[count];
         for (int i = 0; i < count; i++) {
             next[i] = local(sorted[i]);
         }
         for (int i = 0; i < count; i++) {
-            if (bound(sorted, i, free, shortfall, minutes) >= best) {
+            if (bound(sorted, i, free, shortfall, minutes, fewestChanges) >= best) {
                 tally.ruledOut++;
                 return;
             }
@@ -153,7 +153,7 @@ final class PhaseSearch {
     }
 
     /** No completion by drills from {@code at} on is better than this. */
-    private long bound(long[] sorted, int at, int free, int shortfall, int minutes) {
+    private long bound(long[] sorted, int at, int free, int shortfall, int minutes, int fewestChanges) {
         int all = 0;
         int staying = 0;
         int stayingCount = 0;
@@ -170,14 +170,14 @@ final class PhaseSearch {
         int used = Math.max(0, Long.bitCount(positions) - 1);
         int props = Long.bitCount(equipment);
         int moving = positions == 0 ? used : used + 1;
-        long whenMoving = objective.pack(Math.max(0, shortfall - all), minutes, changes, moving, 0, props);
+        long whenMoving = objective.pack(Math.max(0, shortfall - all), minutes, fewestChanges, moving, 0, props);
         if (positions == 0) {
             return whenMoving;
         }
         if (stayingCount == 0) {
             return whenMoving;
         }
-        long whenStaying = objective.pack(Math.max(0, shortfall - staying), minutes, changes, used, 0, props);
+        long whenStaying = objective.pack(Math.max(0, shortfall - staying), minutes, fewestChanges, used, 0, props);
         return Math.min(whenMoving, whenStaying);
     }
 
@@ -245,7 +245,7 @@ final class PhaseSearch {
         fewestSum += model.fewestMinutes[i];
         mostSum += model.mostMinutes[i];
         strongCount += model.strong[i] ? 1 : 0;
-        changes += model.change[i] ? 1 : 0;
+        changes += change(i);
         recount();
     }
 
@@ -255,8 +255,24 @@ final class PhaseSearch {
         fewestSum -= model.fewestMinutes[i];
         mostSum -= model.mostMinutes[i];
         strongCount -= model.strong[i] ? 1 : 0;
-        changes -= model.change[i] ? 1 : 0;
+        changes -= change(i);
         recount();
+    }
+
+    /** A drill that was not planned before is a change; one that was, and stands again, takes one back. */
+    private int change(int i) {
+        return model.change[i] ? 1 : model.task.kept().isEmpty() ? 0 : -1;
+    }
+
+    /** Fewest changes that a completion with so many more drills can come to. */
+    private int changesAtLeast(long[] sorted, int free) {
+        int again = 0;
+        if (!model.task.kept().isEmpty()) {
+            for (long key : sorted) {
+                again += model.change[local(key)] ? 0 : 1;
+            }
+        }
+        return changes - Math.min(free, again);
     }
 
     /** Coverage, positions and equipment are no sums; with at most a dozen drills counting anew is cheap. */

@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
  *
  * @param coverage weight times missing coverage
  * @param minutes under the target
- * @param changes drills not planned before
+ * @param changes drills not planned before, and drills planned before that are gone
  * @param positions changes of position
  * @param repeats beyond the number asked for
  * @param equipment pieces by session
@@ -31,6 +31,7 @@ public record Valuation(int coverage, int minutes, int changes, int positions, i
         int equipment = 0;
         for (int p = 0; p < drills.size(); p++) {
             BuildTask.PhaseTask phase = task.phases().get(p);
+            List<String> here = drills.get(p);
             List<BuildTask.Candidate> chosen = new ArrayList<>();
             for (String id : drills.get(p)) {
                 chosen.add(candidate(byId, id));
@@ -49,6 +50,9 @@ public record Valuation(int coverage, int minutes, int changes, int positions, i
                 changes += phase.kept().isEmpty() || phase.kept().contains(candidate.id()) ? 0 : 1;
             }
             minutes += Math.max(0, phase.targetMinutes() - longest);
+            changes += (int) phase.kept().stream()
+                    .filter(id -> !here.contains(id))
+                    .count();
             positions += Math.max(0, places.size() - 1);
             equipment += items.size();
             Set<String> shared = new HashSet<>(p == 0 ? task.before() : drills.get(p - 1));

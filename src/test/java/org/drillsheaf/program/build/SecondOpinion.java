@@ -106,8 +106,11 @@ final class SecondOpinion {
             positions.computeIfAbsent(c.position(), f -> new ArrayList<>()).add(x);
             if (!rules.kept().isEmpty() && !rules.kept().contains(c.id())) {
                 levels.get(Level.CHANGES).add(x);
+            } else if (!rules.kept().isEmpty()) {
+                levels.get(Level.CHANGES).addTerm(x, -1);
             }
         }
+        levels.get(Level.CHANGES).add(rules.kept().size());
         model.addLessOrEqual(shortest.build(), rules.mostMinutes());
         model.addLessOrEqual(strong.build(), rules.strongAtMost());
         families.values().forEach(f -> model.addAtMostOne(new ArrayList<>(f)));

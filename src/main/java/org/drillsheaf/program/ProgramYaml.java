@@ -1,0 +1,133 @@
+package org.drillsheaf.program;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A program as YAML text. The same program always gives the same bytes; {@link ProgramReader} reads them back. Lines end with a
+ * line feed.
+ */
+public final class ProgramYaml {
+    private final StringBuilder out = new StringBuilder();
+
+    private ProgramYaml() {}
+
+    public static String write(Program program) {
+        ProgramYaml yaml = new ProgramYaml();
+        yaml.program(program);
+        return yaml.out.toString();
+    }
+
+    private void program(Program program) {
+        line(0, "# A program built by Drillsheaf. Change the client's file and build again; do not edit.");
+        line(0, "client: " + text(program.client()));
+        line(0, "date: " + program.date());
+        line(0, "start: " + program.start().id());
+        texts(0, "start-because", program.startReasons());
+        line(0, "proof:");
+        line(2, "words: " + text(program.proof().words()));
+        line(2, "value: " + cost(program.proof().value()));
+        line(2, "bound: " + cost(program.proof().bound()));
+        line(2, "considered: " + program.proof().considered());
+        line(2, "subsets: " + program.proof().subsets());
+        line(2, "ruled-out: " + program.proof().ruledOut());
+        line(0, "known: " + ids(program.known()));
+        line(0, "phases:");
+        program.phases().forEach(this::phase);
+        line(0, program.changes().isEmpty() ? "changes: []" : "changes:");
+        for (ProgramChange change : program.changes()) {
+            line(2, "- {phase: " + change.phase().id() + ", kind: " + change.kind().id() + ", drill: "
+                    + text(change.drill()) + ", why: " + text(change.why()) + "}");
+        }
+        texts(0, "remarks", program.remarks());
+    }
+
+    private void phase(PhasePlan plan) {
+        line(2, "- phase: " + plan.phase().id());
+        line(4, "standing: " + plan.standing().id());
+        line(4, "minutes: " + plan.minutes());
+        line(4, "sessions-per-week: " + plan.sessionsPerWeek());
+        line(4, plan.goals().isEmpty() ? "goals: []" : "goals:");
+        for (CoveredGoal goal : plan.goals()) {
+            GoalNeed need = goal.need();
+            line(6, "- {goal: " + text(need.goal()) + ", weight: " + need.weight() + ", target: " + need.target()
+                    + ", covered: " + goal.covered() + ", because: " + list(need.reasons()) + "}");
+        }
+        line(4, plan.entries().isEmpty() ? "drills: []" : "drills:");
+        plan.entries().forEach(this::entry);
+        texts(4, "remarks", plan.remarks());
+    }
+
+    private void entry(Entry entry) {
+        line(6, "- drill: " + text(entry.drill()));
+        line(8, "revision: " + entry.revision());
+        line(8, "sha-256: " + text(entry.hash()));
+        line(8, "variants: " + ids(entry.variants()));
+        entry.side().ifPresent(side -> line(8, "side: " + side.id()));
+        AssignedDose dose = entry.dose();
+        line(8, "dose: {sets: " + dose.sets() + ", count: " + dose.count() + ", each: " + dose.each()
+                + ", hold-seconds: " + dose.holdSeconds() + ", rest-seconds: " + dose.restSeconds() + ", effort: "
+                + dose.effort() + ", sides: " + dose.sides() + "}");
+        line(8, "minutes: " + entry.minutes());
+        line(8, "known: " + entry.familiar());
+        entry.pinned().ifPresent(pin -> line(8, "pinned: " + pin.id()));
+        line(8, entry.serves().isEmpty() ? "serves: []" : "serves:");
+        for (Served served : entry.serves()) {
+            line(10, "- {goal: " + text(served.goal()) + ", strength: " + served.strength() + ", adds: "
+                    + served.adds() + "}");
+        }
+        texts(8, "because", entry.reasons());
+        line(8, entry.alternatives().isEmpty() ? "alternatives: []" : "alternatives:");
+        for (Alternative alternative : entry.alternatives()) {
+            line(10, "- {drill: " + text(alternative.drill()) + ", cost: " + cost(alternative.cost()) + ", words: "
+                    + text(alternative.words()) + "}");
+        }
+    }
+
+    private static String cost(Cost cost) {
+        return "{coverage: " + cost.coverage() + ", minutes: " + cost.minutes() + ", changes: " + cost.changes()
+                + ", position-changes: " + cost.positionChanges() + ", repeats: " + cost.repeats() + ", equipment: "
+                + cost.equipment() + "}";
+    }
+
+    private void texts(int indent, String key, List<String> texts) {
+        line(indent, texts.isEmpty() ? key + ": []" : key + ":");
+        texts.forEach(t -> line(indent + 2, "- " + text(t)));
+    }
+
+    private void line(int indent, String text) {
+        out.append(" ".repeat(indent)).append(text).append('\n');
+    }
+
+    private static String ids(List<String> ids) {
+        return ids.stream().map(ProgramYaml::text).collect(Collectors.joining(", ", "[", "]"));
+    }
+
+    private static String list(List<String> texts) {
+        return ids(texts);
+    }
+
+    /** A plain id stands as it is; everything else is quoted, so that no text can be read as anything but a text. */
+    private static String text(String text) {
+        if (text.matches("[a-z][a-z0-9]*(-[a-z0-9]+)+")) {
+            return text;
+        }
+        StringBuilder quoted = new StringBuilder("\"");
+        text.codePoints().forEach(c -> {
+            switch (c) {
+                case '"' -> quoted.append("\\\"");
+                case '\\' -> quoted.append("\\\\");
+                case '\n' -> quoted.append("\\n");
+                case '\t' -> quoted.append("\\t");
+                default -> {
+                    if (c < 0x20 || c >= 0x7f && c < 0xa0 || c == 0x2028 || c == 0x2029 || c == 0xfeff) {
+                        quoted.append(String.format(java.util.Locale.ROOT, "\\u%04x", c));
+                    } else {
+                        quoted.appendCodePoint(c);
+                    }
+                }
+            }
+        });
+        return quoted.append('"').toString();
+    }
+}
