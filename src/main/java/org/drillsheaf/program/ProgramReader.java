@@ -95,9 +95,8 @@ public final class ProgramReader {
 
     private static Entry entry(YamlNode node) {
         YamlNode dose = need(node, "dose");
-        Optional<Side> side = node.has("side")
-                ? Optional.of(one(node, "side", Side.values(), Side::id))
-                : Optional.empty();
+        Optional<Side> side =
+                node.has("side") ? Optional.of(one(node, "side", Side.values(), Side::id)) : Optional.empty();
         Optional<Pin.Kind> pinned = node.has("pinned")
                 ? Optional.of(one(node, "pinned", Pin.Kind.values(), Pin.Kind::id))
                 : Optional.empty();

@@ -36,8 +36,11 @@ public final class ProgramYaml {
         program.phases().forEach(this::phase);
         line(0, program.changes().isEmpty() ? "changes: []" : "changes:");
         for (ProgramChange change : program.changes()) {
-            line(2, "- {phase: " + change.phase().id() + ", kind: " + change.kind().id() + ", drill: "
-                    + text(change.drill()) + ", why: " + text(change.why()) + "}");
+            line(
+                    2,
+                    "- {phase: " + change.phase().id() + ", kind: "
+                            + change.kind().id() + ", drill: " + text(change.drill()) + ", why: " + text(change.why())
+                            + "}");
         }
         texts(0, "remarks", program.remarks());
     }
@@ -50,8 +53,10 @@ public final class ProgramYaml {
         line(4, plan.goals().isEmpty() ? "goals: []" : "goals:");
         for (CoveredGoal goal : plan.goals()) {
             GoalNeed need = goal.need();
-            line(6, "- {goal: " + text(need.goal()) + ", weight: " + need.weight() + ", target: " + need.target()
-                    + ", covered: " + goal.covered() + ", because: " + list(need.reasons()) + "}");
+            line(
+                    6,
+                    "- {goal: " + text(need.goal()) + ", weight: " + need.weight() + ", target: " + need.target()
+                            + ", covered: " + goal.covered() + ", because: " + list(need.reasons()) + "}");
         }
         line(4, plan.entries().isEmpty() ? "drills: []" : "drills:");
         plan.entries().forEach(this::entry);
@@ -65,22 +70,29 @@ public final class ProgramYaml {
         line(8, "variants: " + ids(entry.variants()));
         entry.side().ifPresent(side -> line(8, "side: " + side.id()));
         AssignedDose dose = entry.dose();
-        line(8, "dose: {sets: " + dose.sets() + ", count: " + dose.count() + ", each: " + dose.each()
-                + ", hold-seconds: " + dose.holdSeconds() + ", rest-seconds: " + dose.restSeconds() + ", effort: "
-                + dose.effort() + ", sides: " + dose.sides() + "}");
+        line(
+                8,
+                "dose: {sets: " + dose.sets() + ", count: " + dose.count() + ", each: " + dose.each()
+                        + ", hold-seconds: " + dose.holdSeconds() + ", rest-seconds: " + dose.restSeconds()
+                        + ", effort: "
+                        + dose.effort() + ", sides: " + dose.sides() + "}");
         line(8, "minutes: " + entry.minutes());
         line(8, "known: " + entry.familiar());
         entry.pinned().ifPresent(pin -> line(8, "pinned: " + pin.id()));
         line(8, entry.serves().isEmpty() ? "serves: []" : "serves:");
         for (Served served : entry.serves()) {
-            line(10, "- {goal: " + text(served.goal()) + ", strength: " + served.strength() + ", adds: "
-                    + served.adds() + "}");
+            line(
+                    10,
+                    "- {goal: " + text(served.goal()) + ", strength: " + served.strength() + ", adds: " + served.adds()
+                            + "}");
         }
         texts(8, "because", entry.reasons());
         line(8, entry.alternatives().isEmpty() ? "alternatives: []" : "alternatives:");
         for (Alternative alternative : entry.alternatives()) {
-            line(10, "- {drill: " + text(alternative.drill()) + ", cost: " + cost(alternative.cost()) + ", words: "
-                    + text(alternative.words()) + "}");
+            line(
+                    10,
+                    "- {drill: " + text(alternative.drill()) + ", cost: " + cost(alternative.cost()) + ", words: "
+                            + text(alternative.words()) + "}");
         }
     }
 

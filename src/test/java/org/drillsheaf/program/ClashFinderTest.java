@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 /** What is said when nothing fits. */
 class ClashFinderTest {
     private final House house = House.open();
-    private final ExactBuilder exact = new ExactBuilder(
-            new Objective(house.vocabulary.builder().order()), ExactBuilder.USUAL_NODES);
+    private final ExactBuilder exact =
+            new ExactBuilder(new Objective(house.vocabulary.builder().order()), ExactBuilder.USUAL_NODES);
 
     @Test
     void aPinThatNeedsWhatTheClientDoesNotOwnClashesWithThatAlone() {
@@ -52,7 +52,8 @@ class ClashFinderTest {
                 .filter(o -> o.barriers().stream().anyMatch(b -> b.kind() == Barrier.Kind.SAFETY))
                 .findFirst()
                 .orElseThrow();
-        Needs pinned = pin(needs, excluded.id(), excluded.drill().phases().iterator().next());
+        Needs pinned =
+                pin(needs, excluded.id(), excluded.drill().phases().iterator().next());
 
         ClashSet clash = (ClashSet) house.builder.build(pinned, offers);
 

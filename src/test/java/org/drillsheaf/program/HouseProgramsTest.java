@@ -49,16 +49,22 @@ class HouseProgramsTest {
             assertThat(plan.entries()).hasSizeBetween(asked.fewestDrills(), asked.mostDrills());
             assertThat(plan.minutes()).isLessThanOrEqualTo(needs.client().minutesPerSession());
             assertThat(plan.entries().stream().mapToInt(Entry::minutes).sum()).isEqualTo(plan.minutes());
-            assertThat(plan.sessionsPerWeek()).isLessThanOrEqualTo(needs.client().sessionsPerWeek());
+            assertThat(plan.sessionsPerWeek())
+                    .isLessThanOrEqualTo(needs.client().sessionsPerWeek());
             assertThat(plan.entries().stream().map(e -> drill(e).family())).doesNotHaveDuplicates();
             int above = 0;
             for (Entry entry : plan.entries()) {
                 Offer offer = offers.offer(entry.drill()).orElseThrow();
                 assertThat(offer.judgement().isOffered()).as(entry.drill()).isTrue();
                 assertThat(offer.drill().phases()).as(entry.drill()).contains(plan.phase());
-                assertThat(offer.drill().positions()).doesNotContainAnyElementsOf(needs.client().avoid());
+                assertThat(offer.drill().positions())
+                        .doesNotContainAnyElementsOf(needs.client().avoid());
                 for (String item : offer.drill().equipment()) {
-                    assertThat(house.catalogue.words().equipment().get(item).isAtHand(needs.client().equipment()))
+                    assertThat(house.catalogue
+                                    .words()
+                                    .equipment()
+                                    .get(item)
+                                    .isAtHand(needs.client().equipment()))
                             .as("%s needs %s", entry.drill(), item)
                             .isTrue();
                 }
@@ -67,9 +73,13 @@ class HouseProgramsTest {
                 assertThat(dose.each().contains(entry.dose().each())).isTrue();
                 assertThat(dose.effort().contains(entry.dose().effort())).isTrue();
                 Dose.Chosen chosen = new Dose.Chosen(
-                        entry.dose().sets(), entry.dose().each(), entry.dose().effort(), dose.sides().number());
+                        entry.dose().sets(),
+                        entry.dose().each(),
+                        entry.dose().effort(),
+                        dose.sides().number());
                 assertThat(offer.drill().minutes(chosen)).as(entry.drill()).isEqualTo(entry.minutes());
-                assertThat(entry.dose().effort()).isLessThanOrEqualTo(asked.effort().exceptionLimit());
+                assertThat(entry.dose().effort())
+                        .isLessThanOrEqualTo(asked.effort().exceptionLimit());
                 above += entry.dose().effort() > asked.effort().limit() ? 1 : 0;
                 assertThat(entry.reasons()).isNotEmpty();
                 assertThat(entry.hash()).matches("[0-9a-f]{64}");
@@ -90,8 +100,8 @@ class HouseProgramsTest {
         if (house.builder.build(needs) instanceof Program program) {
             String text = ProgramYaml.write(program);
             Problems problems = new Problems();
-            Optional<Program> read = YamlNode.parse("program.yaml", text, problems)
-                    .flatMap(node -> ProgramReader.read(node, problems));
+            Optional<Program> read =
+                    YamlNode.parse("program.yaml", text, problems).flatMap(node -> ProgramReader.read(node, problems));
 
             assertThat(House.messages(problems)).isEmpty();
             assertThat(read).contains(program);
@@ -124,7 +134,8 @@ class HouseProgramsTest {
         String text = ProgramYaml.write(program).replaceFirst("standing: now", "standing: soon");
         Problems problems = new Problems();
 
-        assertThat(ProgramReader.read(YamlNode.parse("p.yaml", text, problems).orElseThrow(), problems)).isEmpty();
+        assertThat(ProgramReader.read(YamlNode.parse("p.yaml", text, problems).orElseThrow(), problems))
+                .isEmpty();
         assertThat(problems.all()).hasSize(1);
         assertThat(problems.all().get(0).what()).contains("standing");
         assertThat(problems.all().get(0).line()).isPositive();
@@ -186,12 +197,12 @@ class HouseProgramsTest {
         Needs needs = house.needs(house.sample("odile-farrant"));
         int seen = 0;
         for (Drill drill : house.catalogue.inUse()) {
-            if (drill.strength("hamstring-and-pelvis") < 3 || drill.dose().effort().most() < 4) {
+            if (drill.strength("hamstring-and-pelvis") < 3
+                    || drill.dose().effort().most() < 4) {
                 continue;
             }
             seen++;
-            DoseChoice dose = DoseChoice.of(
-                            drill, Phase.RESTORE, needs, house.vocabulary.builder(), Optional.empty())
+            DoseChoice dose = DoseChoice.of(drill, Phase.RESTORE, needs, house.vocabulary.builder(), Optional.empty())
                     .orElseThrow();
             assertThat(dose.effort()).as(drill.id()).isBetween(4, 5);
         }
@@ -214,7 +225,10 @@ class HouseProgramsTest {
                 for (int m = dose.fewestMinutes(); m <= dose.mostMinutes(); m++) {
                     AssignedDose assigned = dose.of(m, 40, house.vocabulary.builder());
                     assertThat(drill.minutes(new Dose.Chosen(
-                                    assigned.sets(), assigned.each(), assigned.effort(), drill.dose().sides().number())))
+                                    assigned.sets(),
+                                    assigned.each(),
+                                    assigned.effort(),
+                                    drill.dose().sides().number())))
                             .isEqualTo(m);
                     seen++;
                 }
@@ -280,8 +294,11 @@ class HouseProgramsTest {
 
         Program program = (Program) house.builder.build(without);
 
-        program.phases().forEach(p -> assertThat(p.entries()).noneMatch(e -> e.drill().equals(out)));
-        WhyNot why = house.builder.explainer(without, house.builder.offers(without), program).whyNot(out);
+        program.phases()
+                .forEach(p -> assertThat(p.entries()).noneMatch(e -> e.drill().equals(out)));
+        WhyNot why = house.builder
+                .explainer(without, house.builder.offers(without), program)
+                .whyNot(out);
         assertThat(why.reasons()).containsExactly("the coach left it out");
     }
 
@@ -290,7 +307,8 @@ class HouseProgramsTest {
         Needs needs = house.needs(house.sample("odile-farrant"));
         Program free = (Program) house.builder.build(needs);
         List<Entry> entries = free.now().entries();
-        List<String> positions = new ArrayList<>(house.catalogue.words().positions().keySet());
+        List<String> positions =
+                new ArrayList<>(house.catalogue.words().positions().keySet());
         assertThat(entries)
                 .isSortedAccordingTo(java.util.Comparator.comparingInt(
                         e -> positions.indexOf(drill(e).positions().get(0))));
@@ -342,7 +360,8 @@ class HouseProgramsTest {
         assertThat(program.known()).containsAll(taught);
         assertThat(program.now().entries().stream().filter(e -> taught.contains(e.drill())))
                 .hasSizeGreaterThanOrEqualTo(2);
-        assertThat(program.proof().value().coverage()).isLessThanOrEqualTo(before.proof().value().coverage());
+        assertThat(program.proof().value().coverage())
+                .isLessThanOrEqualTo(before.proof().value().coverage());
         long changes = program.changes().stream()
                 .filter(c -> c.kind() != ProgramChange.Kind.DOSE)
                 .count();

@@ -50,9 +50,8 @@ public record Valuation(int coverage, int minutes, int changes, int positions, i
                 changes += phase.kept().isEmpty() || phase.kept().contains(candidate.id()) ? 0 : 1;
             }
             minutes += Math.max(0, phase.targetMinutes() - longest);
-            changes += (int) phase.kept().stream()
-                    .filter(id -> !here.contains(id))
-                    .count();
+            changes +=
+                    (int) phase.kept().stream().filter(id -> !here.contains(id)).count();
             positions += Math.max(0, places.size() - 1);
             equipment += items.size();
             Set<String> shared = new HashSet<>(p == 0 ? task.before() : drills.get(p - 1));
