@@ -14,8 +14,10 @@ import org.drillsheaf.program.Entry;
 import org.drillsheaf.program.InPersonOnly;
 import org.drillsheaf.program.PhaseNeeds;
 import org.drillsheaf.program.PhasePlan;
+import org.drillsheaf.program.BuildResult;
 import org.drillsheaf.program.Program;
 import org.drillsheaf.program.ProgramChange;
+import org.drillsheaf.program.Waits;
 
 /** A program on the terminal: goals, phases, drills, doses, minutes and one line why. */
 final class ProgramText {
@@ -98,18 +100,19 @@ final class ProgramText {
         return full + " of " + asked.size() + " goals" + (missing.isEmpty() ? "" : "; short of: " + missing);
     }
 
-    void print(ClashSet clash) {
+    /** Says why there is no program. */
+    void printRefusal(BuildResult result) {
         out.println();
-        out.println("No program fits. " + clash.words());
-        for (ClashSet.Member member : clash.members()) {
-            out.println("  " + member.remedy() + ": " + member.then());
+        if (result instanceof ClashSet clash) {
+            out.println("No program fits. " + clash.words());
+            clash.members().forEach(member -> out.println("  " + member.remedy() + ": " + member.then()));
+        } else if (result instanceof InPersonOnly inPerson) {
+            out.println("No program for home; in person only.");
+            inPerson.reasons().forEach(reason -> out.println("  " + reason));
+        } else if (result instanceof Waits waits) {
+            out.println("The program waits.");
+            waits.reasons().forEach(reason -> out.println("  " + reason));
         }
-    }
-
-    void print(InPersonOnly inPerson) {
-        out.println();
-        out.println("No program for home; in person only.");
-        inPerson.reasons().forEach(reason -> out.println("  " + reason));
     }
 
     private String dose(AssignedDose dose) {

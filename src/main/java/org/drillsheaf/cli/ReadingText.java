@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.drillsheaf.Side;
 import org.drillsheaf.client.Client;
 import org.drillsheaf.screen.Contradiction;
@@ -96,7 +97,7 @@ final class ReadingText {
     private static String row(MovementTest test, Map<Optional<Side>, Finding> sides) {
         StringBuilder row = new StringBuilder("  ").append(pad(test.name(), TEST_WIDTH));
         sides.forEach((side, finding) -> {
-            String value = finding.values().isEmpty() ? "" : finding.values() + " ";
+            String value = finding.values().isEmpty() ? "" : finding.values() + "  ";
             String mark = side.map(s -> s == Side.LEFT ? "L " : "R ").orElse("  ");
             row.append(pad(mark + value + finding.kindWords(), VALUE_WIDTH));
         });
@@ -147,10 +148,12 @@ final class ReadingText {
         out.println("  " + presentation.name() + ": " + presentation.verdictWords());
         evidence(presentation, Evidence.Kind.FOR, "+");
         evidence(presentation, Evidence.Kind.AGAINST, "−");
-        if (explain || presentation.verdict() == Verdict.OPEN) {
+        if (explain) {
             evidence(presentation, Evidence.Kind.NOT_KNOWN, "?");
         }
-        presentation.openBecause().forEach(reason -> out.println("      open because " + reason));
+        if (!presentation.openBecause().isEmpty()) {
+            out.println("    ? open because of " + String.join("; ", presentation.openBecause()));
+        }
     }
 
     private void evidence(PresentationReading presentation, Evidence.Kind kind, String mark) {
@@ -174,9 +177,10 @@ final class ReadingText {
         }
         out.println();
         out.println("What holds besides");
-        for (Restriction restriction : reading.restrictions()) {
-            out.println("  " + restriction.words() + " (" + restriction.because() + ")");
-        }
+        Map<String, List<Restriction>> because = reading.restrictions().stream()
+                .collect(Collectors.groupingBy(Restriction::because, LinkedHashMap::new, Collectors.toList()));
+        because.forEach((reason, restrictions) -> out.println("  " + reason + ": "
+                + restrictions.stream().map(Restriction::words).collect(Collectors.joining("; "))));
         for (ScreenCondition condition : reading.conditions()) {
             out.println("  condition " + condition.id() + ": " + condition.because()
                     + condition.declined().map(r -> " (declined: " + r + ")").orElse(""));

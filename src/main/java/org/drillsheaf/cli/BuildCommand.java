@@ -1,0 +1,103 @@
+package org.drillsheaf.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.drillsheaf.program.BuildResult;
+import org.drillsheaf.program.Builder;
+import org.drillsheaf.program.Needs;
+import org.drillsheaf.program.NeedsMaker;
+import org.drillsheaf.program.Program;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The main job: a screen in, a reading, a program and a handout out. */
+@Command(
+        name = "build",
+        mixinStandardHelpOptions = true,
+        description = "Reads a client's screen, builds the program and prints the handout.",
+        footer = {
+            "",
+            "Exit codes: 0 done, 1 cannot be done (a safety answer, or nothing fits; the reason is printed), 2 bad input."
+        })
+final class BuildCommand implements Callable<Integer> {
+    @CommandLine.Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "<client.yaml>", description = "The client's file.")
+    private Path file;
+
+    @Option(names = "--out", required = true, paramLabel = "<dir>", description = "Folder for the program and the handout.")
+    private Path out;
+
+    @Option(names = "--visit", paramLabel = "<date>", description = "The visit to build from; the last one by default.")
+    private @Nullable LocalDate visit;
+
+    @Option(names = "--explain", description = "Print every rule, reason and alternative in full.")
+    private boolean explain;
+
+    @Option(
+            names = "--signed-by",
+            paramLabel = "<coach>",
+            description = "The coach who has checked the program; without it the handout says that nobody has yet.")
+    private @Nullable String signedBy;
+
+    @Override
+    public Integer call() {
+        PrintWriter terminal = spec.commandLine().getOut();
+        Folders folders = Folders.ofThisProgram();
+        try (Progress progress = new Progress(spec.commandLine().getErr())) {
+            progress.stage("Reading the vocabularies and the catalogue");
+            Knowledge knowledge = Knowledge.load(folders);
+            ClientVisit read = ClientVisit.read(file, Optional.ofNullable(visit), knowledge);
+            TextFile.makeFolder(out);
+            new ReadingText(terminal, explain).print(read.client(), read.reading());
+            Papers papers = new Papers(folders, knowledge, read, out);
+            if (!read.reading().safety().isClear()) {
+                return refuse(terminal, read, papers);
+            }
+            progress.stage("Looking for the best program");
+            Needs needs = needs(knowledge, read);
+            ProgramText text = new ProgramText(terminal, knowledge.catalogue(), explain);
+            text.goals(needs.ahead());
+            BuildResult result = builder(knowledge).build(needs);
+            if (result instanceof Program program) {
+                text.print(program);
+                progress.stage("Drawing the pictures and printing");
+                List<Path> written = papers.program(needs, program, Optional.ofNullable(signedBy));
+                terminal.println();
+                written.forEach(path -> terminal.println("Wrote " + path));
+                return ExitCode.DONE;
+            }
+            text.printRefusal(result);
+            return ExitCode.CANNOT;
+        }
+    }
+
+    private static Integer refuse(PrintWriter terminal, ClientVisit read, Papers papers) {
+        terminal.println();
+        terminal.println("No program: the safety answers come first.");
+        if (read.reading().safety().needsReferralNote()) {
+            Path note = papers.referralNote();
+            terminal.println("Wrote " + note);
+        }
+        return ExitCode.CANNOT;
+    }
+
+    private static Needs needs(Knowledge knowledge, ClientVisit read) {
+        return new NeedsMaker(knowledge.phases(), knowledge.builderSettings())
+                .first(read.client(), read.reading(), read.safety(), read.wishes(), List.of());
+    }
+
+    private static Builder builder(Knowledge knowledge) {
+        return new Builder(
+                knowledge.catalogue(), knowledge.safety(), knowledge.phases(), knowledge.builderSettings());
+    }
+}

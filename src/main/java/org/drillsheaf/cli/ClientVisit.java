@@ -1,0 +1,109 @@
+package org.drillsheaf.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.drillsheaf.Problems;
+import org.drillsheaf.YamlNode;
+import org.drillsheaf.client.Client;
+import org.drillsheaf.client.ClientCondition;
+import org.drillsheaf.client.ClientFile;
+import org.drillsheaf.client.ClientReader;
+import org.drillsheaf.client.Visit;
+import org.drillsheaf.drill.Drill;
+import org.drillsheaf.drill.safety.ClientSafety;
+import org.drillsheaf.program.CoachWishes;
+import org.drillsheaf.program.CoachWishesReader;
+import org.drillsheaf.screen.Reading;
+import org.drillsheaf.screen.Screen;
+import org.drillsheaf.screen.ScreenCondition;
+import org.drillsheaf.screen.ScreenReader;
+
+/**
+ * One visit of one client as read from a file, with its reading.
+ *
+ * @param readings of all visits up to this one, oldest first; the last is this visit's
+ * @param conditions as told, with those that follow from the screen
+ */
+record ClientVisit(
+        Client client,
+        Visit visit,
+        List<Reading> readings,
+        List<ClientCondition> conditions,
+        ClientSafety safety,
+        CoachWishes wishes) {
+
+    Reading reading() {
+        return readings.get(readings.size() - 1);
+    }
+
+    /**
+     * Reads the file up to a visit.
+     *
+     * @param date the visit; empty for the last one
+     */
+    static ClientVisit read(Path path, Optional<LocalDate> date, Knowledge knowledge) {
+        Problems problems = new Problems();
+        Optional<ClientFile> read = YamlNode.parse(path.toString(), TextFile.read(path), problems)
+                .flatMap(node -> new ClientReader(knowledge.clientSchema(), knowledge.knownIds()).read(node, problems));
+        List<Screen> screens = read.map(f -> new ScreenReader(
+                                knowledge.readingRules().battery())
+                        .read(f, problems))
+                .orElse(List.of());
+        BadInput.stopAtErrors(problems);
+        ClientFile file = read.orElseThrow();
+        Visit visit = date.map(d -> file.visitOn(d)
+                        .orElseThrow(() -> BadInput.because(
+                                path.toString(),
+                                "There is no visit on " + d,
+                                "Name one of " + file.visits().stream().map(v -> v.date().toString()).collect(Collectors.joining(", ")))))
+                .orElse(file.lastVisit());
+        CoachWishes wishes = wishes(visit, knowledge, problems);
+        BadInput.stopAtErrors(problems);
+        List<Reading> readings = readings(file, visit, screens, knowledge);
+        Reading reading = readings.get(readings.size() - 1);
+        List<ClientCondition> conditions = new ArrayList<>(file.conditions());
+        for (ScreenCondition following : reading.conditions()) {
+            if (following.holds() && conditions.stream().noneMatch(c -> c.id().equals(following.id()))) {
+                conditions.add(ClientCondition.of(following.id()));
+            }
+        }
+        Set<String> seen = visit.observed().entrySet().stream()
+                .filter(Map.Entry::getValue)
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
+        ClientSafety safety =
+                ClientSafety.of(knowledge.safetyRules(), conditions, visit.date(), reading.age(), seen);
+        return new ClientVisit(file.client(), visit, readings, List.copyOf(conditions), safety, wishes);
+    }
+
+    private static List<Reading> readings(ClientFile file, Visit last, List<Screen> screens, Knowledge knowledge) {
+        List<Reading> readings = new ArrayList<>();
+        for (Visit visit : file.visits()) {
+            if (visit.date().isAfter(last.date())) {
+                break;
+            }
+            Screen screen = screens.stream()
+                    .filter(s -> s.date().equals(visit.date()))
+                    .findFirst()
+                    .orElseThrow();
+            Optional<Reading> before =
+                    readings.isEmpty() ? Optional.empty() : Optional.of(readings.get(readings.size() - 1));
+            readings.add(knowledge.readingRules().read(file.client(), file.conditions(), visit, screen, before));
+        }
+        return List.copyOf(readings);
+    }
+
+    private static CoachWishes wishes(Visit visit, Knowledge knowledge, Problems problems) {
+        Set<String> drills =
+                knowledge.catalogue().drills().stream().map(Drill::id).collect(Collectors.toSet());
+        CoachWishesReader reader =
+                new CoachWishesReader(knowledge.catalogue().words().goals().keySet(), drills, problems);
+        return visit.coach().map(reader::read).orElse(CoachWishes.NONE);
+    }
+}

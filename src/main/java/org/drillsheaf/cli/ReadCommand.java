@@ -1,0 +1,62 @@
+package org.drillsheaf.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Reads a client's screen and says what it means; stops before any program. */
+@Command(
+        name = "read",
+        mixinStandardHelpOptions = true,
+        description = "Reads a client's screen: findings, presentations with for and against, and what to test next.",
+        footer = {"", "Exit codes: 0 read, 1 a safety answer stops or holds the program, 2 bad input."})
+final class ReadCommand implements Callable<Integer> {
+    @CommandLine.Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "<client.yaml>", description = "The client's file.")
+    private Path file;
+
+    @Option(names = "--visit", paramLabel = "<date>", description = "The visit to read, for example 2026-03-05; the last one by default.")
+    private @Nullable LocalDate visit;
+
+    @Option(names = "--explain", description = "Print every rule and every finding in full.")
+    private boolean explain;
+
+    @Option(
+            names = "--format",
+            defaultValue = "text",
+            description = "text or json (default: ${DEFAULT-VALUE}).")
+    private Format format;
+
+    /** How a reading is printed. */
+    enum Format {
+        text,
+        json
+    }
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        Folders folders = Folders.ofThisProgram();
+        try (Progress progress = new Progress(spec.commandLine().getErr())) {
+            progress.stage("Reading the vocabularies and the catalogue");
+            Knowledge knowledge = Knowledge.load(folders);
+            ClientVisit read = ClientVisit.read(file, Optional.ofNullable(visit), knowledge);
+            if (format == Format.json) {
+                out.println(ReadingJson.of(read));
+            } else {
+                new ReadingText(out, explain).print(read.client(), read.reading());
+            }
+            return read.reading().safety().isClear() ? ExitCode.DONE : ExitCode.CANNOT;
+        }
+    }
+}
