@@ -19,6 +19,7 @@ import org.drillsheaf.handout.page.ClientHandout;
 import org.drillsheaf.handout.page.DrillBlock;
 import org.drillsheaf.handout.page.Frame;
 import org.drillsheaf.handout.page.Paper;
+import org.drillsheaf.handout.page.ReferralNote;
 import org.drillsheaf.handout.page.Wording;
 import org.drillsheaf.handout.paint.Picture;
 
@@ -104,6 +105,27 @@ final class SampleDocuments {
                 h.cautions(),
                 h.helpNow(),
                 drills);
+    }
+
+    static ReferralNote note(Frame frame) {
+        return new ReferralNote(
+                frame,
+                ReferralNote.Urgency.EMERGENCY,
+                List.of(
+                        new ReferralNote.Answer(
+                                "New: have you lost control of your bladder or bowels? Can you not pass water, or not feel it?"
+                                        + " Is the skin between your legs, or on your seat, numb? Numb or weak in both legs?",
+                                "yes",
+                                ReferralNote.Urgency.EMERGENCY),
+                        new ReferralNote.Answer(
+                                "Does pain wake you every night and no position eases it?",
+                                "not-sure",
+                                ReferralNote.Urgency.SOON)),
+                false,
+                List.of(
+                        new ReferralNote.Measured("Straight-leg raise", "left 62°, right 70°"),
+                        new ReferralNote.Measured("Standing toe touch", "12 cm")),
+                Optional.of("1979"));
     }
 
     static DrillBlock wallLean(int number) {
