@@ -9,10 +9,16 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
+import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDMarkedContent;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.text.PDFMarkedContentExtractor;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
 import org.verapdf.pdfa.PDFAParser;
@@ -61,6 +67,98 @@ final class PdfProof {
         } catch (IOException e) {
             throw new AssertionError(e);
         }
+    }
+
+    static String text(byte[] pdf, int page) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setStartPage(page);
+            stripper.setEndPage(page);
+            return stripper.getText(document).replaceAll("\\s+", " ");
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    static int pageOf(byte[] pdf, String words) {
+        for (int page = 1; page <= pages(pdf); page++) {
+            if (text(pdf, page).contains(words)) {
+                return page;
+            }
+        }
+        throw new AssertionError("no page has “" + words + "”");
+    }
+
+    /** Width and height of each page in millimetres, to a tenth. */
+    static List<List<Double>> pageSizes(byte[] pdf) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            List<List<Double>> sizes = new ArrayList<>();
+            for (PDPage page : document.getPages()) {
+                sizes.add(List.of(
+                        Math.round(page.getMediaBox().getWidth() * 254 / 72) / 10.0,
+                        Math.round(page.getMediaBox().getHeight() * 254 / 72) / 10.0));
+            }
+            return sizes;
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** Names of all fonts; one that is not embedded fails here. */
+    static Set<String> fonts(byte[] pdf) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            Set<String> names = new TreeSet<>();
+            for (PDPage page : document.getPages()) {
+                for (COSName name : page.getResources().getFontNames()) {
+                    PDFont font = page.getResources().getFont(name);
+                    assertThat(font.isEmbedded()).as(font.getName()).isTrue();
+                    names.add(font.getName());
+                }
+            }
+            return names;
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** Text that belongs to an element of the structure tree, page by page; artifacts are left out. */
+    static String taggedText(byte[] pdf) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            StringBuilder text = new StringBuilder();
+            for (PDPage page : document.getPages()) {
+                PDFMarkedContentExtractor extractor = new PDFMarkedContentExtractor();
+                extractor.processPage(page);
+                extractor.getMarkedContents().forEach(content -> append(content, text));
+            }
+            return text.toString();
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private static void append(PDMarkedContent content, StringBuilder text) {
+        if ("Artifact".equals(content.getTag())) {
+            return;
+        }
+        for (Object part : content.getContents()) {
+            if (part instanceof TextPosition position) {
+                text.append(position.getUnicode());
+            } else if (part instanceof PDMarkedContent inner) {
+                append(inner, text);
+            }
+        }
+    }
+
+    /** The lines of one section within the page's own, from 1. */
+    static List<String> section(List<String> tree, int number) {
+        List<Integer> starts = new ArrayList<>();
+        for (int i = 0; i < tree.size(); i++) {
+            if (tree.get(i).strip().equals("Sect")) {
+                starts.add(i);
+            }
+        }
+        starts.add(tree.size());
+        return tree.subList(starts.get(number), starts.get(number + 1));
     }
 
     static int pages(byte[] pdf) {

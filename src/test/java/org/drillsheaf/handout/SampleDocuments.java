@@ -15,10 +15,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.drillsheaf.Problems;
 import org.drillsheaf.Side;
+import org.drillsheaf.client.Paper;
 import org.drillsheaf.handout.page.ClientHandout;
 import org.drillsheaf.handout.page.DrillBlock;
 import org.drillsheaf.handout.page.Frame;
-import org.drillsheaf.handout.page.Paper;
 import org.drillsheaf.handout.page.ReferralNote;
 import org.drillsheaf.handout.page.Wording;
 import org.drillsheaf.handout.paint.Picture;
@@ -105,6 +105,30 @@ final class SampleDocuments {
                 h.cautions(),
                 h.helpNow(),
                 drills);
+    }
+
+    static DrillBlock machineTranslated(DrillBlock d) {
+        return new DrillBlock(
+                d.number(),
+                d.id(),
+                d.name(),
+                d.language(),
+                true,
+                d.purpose(),
+                d.dose(),
+                d.groups(),
+                d.arrangement(),
+                d.small(),
+                d.breath(),
+                d.breathCue(),
+                d.feel(),
+                d.notFeel(),
+                d.faults(),
+                d.stop(),
+                d.revision(),
+                d.houseVersion(),
+                d.checked(),
+                d.statureCm());
     }
 
     static ReferralNote note(Frame frame) {

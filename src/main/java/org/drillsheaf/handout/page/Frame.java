@@ -2,6 +2,7 @@ package org.drillsheaf.handout.page;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import org.drillsheaf.client.Paper;
 
 /**
  * What every document carries.

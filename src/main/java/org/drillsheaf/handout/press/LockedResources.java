@@ -1,9 +1,11 @@
 package org.drillsheaf.handout.press;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import org.apache.xmlgraphics.io.Resource;
 import org.apache.xmlgraphics.io.ResourceResolver;
@@ -38,7 +40,24 @@ final class LockedResources implements ResourceResolver {
         if (font == null) {
             throw new IOException("the font " + place + " is not on the class path");
         }
-        return new Resource(font);
+        try (font) {
+            return new Resource(new ByteArrayInputStream(withoutSubstitution(font.readAllBytes())));
+        }
+    }
+
+    /**
+     * Hides the table of glyph substitution. With it the page setter would join letters such as f and t into signs that have
+     * no code, and a search could not find the word; without it kerning stays and every sign is a letter. Arabic is joined
+     * before the page is set.
+     */
+    private static byte[] withoutSubstitution(byte[] font) {
+        int tables = (font[4] & 255) << 8 | font[5] & 255;
+        for (int entry = 12; entry < 12 + 16 * tables; entry += 16) {
+            if (new String(font, entry, 4, StandardCharsets.US_ASCII).equals("GSUB")) {
+                font[entry] = 'X';
+            }
+        }
+        return font;
     }
 
     @Override

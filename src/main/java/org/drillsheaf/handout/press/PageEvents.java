@@ -51,8 +51,7 @@ final class PageEvents implements EventListener {
 
     private String what(String name, Event event) {
         return switch (name) {
-            case "glyphNotAvailable" ->
-                "No font of the page has the sign “" + event.getParam("ch") + "”" + around(event);
+            case "glyphNotAvailable" -> "No font of the page has the sign “" + sign(event) + "”" + around(sign(event));
             case "altTextMissing" -> "A picture or link has no alternative text" + line(event);
             case "unknownLanguage" -> "The language of the text is not given" + line(event);
             case "imageNotFound", "imageError", "imageIOError" ->
@@ -79,9 +78,22 @@ final class PageEvents implements EventListener {
         return line.endsWith(".") ? line.substring(0, line.length() - 1) : line;
     }
 
+    /** The library cuts a sign outside the basic plane to its lower half, so the page is asked for the whole. */
+    private String sign(Event event) {
+        String told = String.valueOf(event.getParam("ch"));
+        if (told.isEmpty() || page.contains(told)) {
+            return told;
+        }
+        return page.codePoints()
+                .filter(point -> point > 0xFFFF && (point & 0xFFFF) == told.charAt(0))
+                .mapToObj(Character::toString)
+                .findFirst()
+                .orElse(told);
+    }
+
     /** The words around a sign, so that somebody can find it in their own text. */
-    private String around(Event event) {
-        int at = page.indexOf(String.valueOf(event.getParam("ch")));
+    private String around(String sign) {
+        int at = page.indexOf(sign);
         if (at < 0) {
             return "";
         }

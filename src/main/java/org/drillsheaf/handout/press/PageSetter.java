@@ -62,20 +62,13 @@ final class PageSetter {
      * Sets one document.
      *
      * @param template name for messages
-     * @param complexScripts whether letters join or run from right to left somewhere
      * @return the PDF, empty when {@code problems} got an error
      */
-    Optional<byte[]> set(
-            String template,
-            String page,
-            PictureShelf pictures,
-            boolean complexScripts,
-            Instant created,
-            Problems problems) {
+    Optional<byte[]> set(String template, String page, PictureShelf pictures, Instant created, Problems problems) {
         ByteArrayOutputStream pdf = new ByteArrayOutputStream(1 << 17);
         Problems found = new Problems();
         try {
-            FopFactory factory = factory(pictures, complexScripts);
+            FopFactory factory = factory(pictures);
             FOUserAgent agent = factory.newFOUserAgent();
             agent.setCreationDate(Date.from(created));
             agent.setProducer("Drillsheaf");
@@ -119,13 +112,11 @@ final class PageSetter {
     }
 
     @SuppressWarnings("deprecation") // the only way to a configuration whose image manager can be replaced
-    private FopFactory factory(PictureShelf pictures, boolean complexScripts) throws SAXException, IOException {
+    private FopFactory factory(PictureShelf pictures) throws SAXException, IOException {
         FopConfParser parser = new FopConfParser(
                 new ByteArrayInputStream(settings),
                 EnvironmentalProfileFactory.createRestrictedIO(LockedResources.BASE, new LockedResources()));
-        FopFactoryConfig config = parser.getFopFactoryBuilder()
-                .setComplexScriptFeatures(complexScripts)
-                .buildConfig();
+        FopFactoryConfig config = parser.getFopFactoryBuilder().buildConfig();
         return FopFactory.newInstance(withImages(config, PaintedImages.managerFor(pictures)));
     }
 

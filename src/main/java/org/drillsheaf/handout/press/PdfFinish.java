@@ -32,7 +32,7 @@ import org.apache.pdfbox.pdmodel.common.PDStream;
  */
 final class PdfFinish {
     private static final Pattern XMP_DATE =
-            Pattern.compile("<xmp:(CreateDate|ModifyDate|MetadataDate)>[^<]*</xmp:\\1>");
+            Pattern.compile("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\d(?:Z|[+-]\\d\\d:\\d\\d)");
     private static final Pattern SINGLE = Pattern.compile("<(\\p{XDigit}+)>\\s*<(\\p{XDigit}+)>");
     private static final Pattern RANGE = Pattern.compile("<(\\p{XDigit}+)>\\s*<(\\p{XDigit}+)>\\s*<(\\p{XDigit}+)>");
     private static final Pattern BLOCK =
@@ -82,7 +82,7 @@ final class PdfFinish {
         PDMetadata metadata = document.getDocumentCatalog().getMetadata();
         String xmp = new String(metadata.toByteArray(), StandardCharsets.UTF_8);
         String iso = DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(created.atOffset(ZoneOffset.UTC));
-        String fixed = XMP_DATE.matcher(xmp).replaceAll("<xmp:$1>" + iso + "</xmp:$1>");
+        String fixed = XMP_DATE.matcher(xmp).replaceAll(iso);
         try (var out = metadata.createOutputStream()) {
             out.write(fixed.getBytes(StandardCharsets.UTF_8));
         }

@@ -44,14 +44,14 @@ public final class Press {
                 "paper",
                 Map.of(
                         "name", document.frame().paper().name(),
-                        "width", document.frame().paper().widthMm(),
-                        "height", document.frame().paper().heightMm()));
+                        "width", document.frame().paper().widthMillimetres(),
+                        "height", document.frame().paper().heightMillimetres()));
 
         Instant created = document.frame().date().atTime(12, 0).toInstant(ZoneOffset.UTC);
         return templates
                 .fill(template, root, problems)
                 .map(RightToLeft::shaped)
-                .flatMap(page -> setter.set(template, page, shelf, RightToLeft.isIn(page), created, problems))
+                .flatMap(page -> setter.set(template, page, shelf, created, problems))
                 .map(raw -> PdfFinish.finish(raw, created));
     }
 

@@ -10,17 +10,6 @@ import com.ibm.icu.text.ArabicShapingException;
 final class RightToLeft {
     private RightToLeft() {}
 
-    /** Whether any letter of the page runs from right to left. */
-    static boolean isIn(String page) {
-        return page.codePoints().anyMatch(RightToLeft::runsFromTheRight);
-    }
-
-    private static boolean runsFromTheRight(int point) {
-        byte direction = Character.getDirectionality(point);
-        return direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT
-                || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC;
-    }
-
     static String shaped(String page) {
         if (page.codePoints()
                 .noneMatch(p -> Character.getDirectionality(p) == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC)) {
