@@ -48,7 +48,7 @@ public final class SampleDrill {
             stop: []
             conditions:
               - {id: pregnancy, action: modify, variant: hand-on-worktop, reason: {en: A hand steadies you.}, source: {kind: common-practice, text: Used in the trade.}}
-            tags: {belly: 0, can-hold: true, stand: 1}
+            tags: {belly: 0, can-hold: true, end-range: false, breath-hold: false, head-down: false, neck-turn: false, stand: 1}
             pose:
               views: [side]
               distances: {heels-from-wall: {of: heel-back.R, from: wall, along: x}}

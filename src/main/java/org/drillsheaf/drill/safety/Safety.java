@@ -170,9 +170,20 @@ public final class Safety {
                 .filter(t -> t.condition().equals(condition.id()))
                 .map(ConditionTag::action)
                 .reduce(Action.ALLOWED, Action::stricter);
-        return new Difference(tagged, new OneCondition(maker, drill, written, condition).byRulesAlone());
+        OneCondition.Outcome computed = new OneCondition(maker, drill, written, condition).byRulesAlone();
+        return new Difference(
+                tagged, computed.action(), !computed.changes().variants().isEmpty(), computed.reasons());
     }
 
-    /** The two independent judgements of one condition, with what the rules go by. */
-    public record Difference(Action tagged, OneCondition.Outcome computed) {}
+    /**
+     * The two independent judgements of one condition.
+     *
+     * @param needsVariant the rules are answered by a written version, not only by a smaller dose or a sentence
+     * @param reasons what the rules go by
+     */
+    public record Difference(Action tagged, Action computed, boolean needsVariant, List<Reason> reasons) {
+        public Difference {
+            reasons = List.copyOf(reasons);
+        }
+    }
 }
