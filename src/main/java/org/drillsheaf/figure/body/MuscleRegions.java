@@ -62,7 +62,7 @@ public final class MuscleRegions {
         sided("back-of-shoulder", new Patch("upper-arm.R", -.2, .34, 160, 70));
         sided("forearm", new Patch("forearm.R", .05, .7, 0, 90));
         middle("abs", new Patch("trunk", .20, .72, 0, 52));
-        middle("lower-abs", new Patch("trunk", .14, .42, 0, 58));
+        middle("low-belly", new Patch("trunk", .14, .42, 0, 58));
         middle("upper-back", new Patch("trunk", .62, .97, 180, 66));
         middle("back-ribs", new Patch("trunk", .46, .84, 180, 76));
         middle("low-back", new Patch("trunk", .22, .54, 180, 58));
