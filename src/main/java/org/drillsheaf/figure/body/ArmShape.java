@@ -66,7 +66,13 @@ final class ArmShape {
         flesh.add(
                 "trapezius" + end,
                 BodyGroup.TRUNK,
-                new Loft(from, front, along, front.cross(along), to.distanceTo(from), flesh.sections.trapezius()));
+                new Loft(
+                        from,
+                        front,
+                        along,
+                        front.cross(along).times(s),
+                        to.distanceTo(from),
+                        flesh.sections.trapezius()));
         flesh.blend("trunk", "trapezius" + end, from, .16, .028);
         flesh.blend("neck", "trapezius" + end, from, .08, .03);
     }
@@ -75,7 +81,7 @@ final class ArmShape {
         Vec3 base = wrist.plus(hand.apply(.0085, -.016, -s * .002));
         Vec3 along = hand.apply(.55, -.80, -s * .22).unit();
         Vec3 outside = hand.axisZ().cross(along).unit();
-        Vec3 front = along.cross(outside);
+        Vec3 front = along.cross(outside).times(s);
         flesh.add("thumb" + end, group, new Loft(base, front, along, outside, .046, flesh.sections.thumb()));
         flesh.blend("palm" + end, "thumb" + end, base, .034, .009);
     }

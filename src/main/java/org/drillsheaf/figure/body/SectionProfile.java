@@ -39,8 +39,12 @@ public final class SectionProfile {
             half[i] = smooth(knots, share, 3);
             most = Math.max(most, Math.max(Math.max(front[i], back[i]), half[i]));
         }
-        widest = most;
         samples = sampled();
+        for (int i = 0; i < samples.length; i += 4) {
+            double across = Math.sqrt(samples[i + 2] * samples[i + 2] + samples[i + 3] * samples[i + 3]);
+            most = Math.max(most, across);
+        }
+        widest = 1.002 * most;
     }
 
     private double[] sampled() {
