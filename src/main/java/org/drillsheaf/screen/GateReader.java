@@ -1,5 +1,6 @@
 package org.drillsheaf.screen;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.drillsheaf.Problems;
 import org.drillsheaf.YamlNode;
+import org.drillsheaf.YamlSchema;
 import org.drillsheaf.screen.rule.Rule;
 import org.drillsheaf.screen.rule.RuleReader;
 
@@ -36,6 +38,20 @@ public record GateReader(Battery battery, Presentations presentations) {
                 list(node, "helps", rules));
         problems.addAll(found.all());
         return found.hasErrors() ? Optional.empty() : Optional.of(gate);
+    }
+
+    /** Reads a file of gates, in the order of the phases. */
+    public Optional<List<Gate>> readAll(YamlNode root, YamlSchema schema, Problems problems) {
+        Problems found = new Problems();
+        schema.check(root, found);
+        List<Gate> gates = new ArrayList<>();
+        if (!found.hasErrors()) {
+            for (YamlNode node : root.get("gates").map(YamlNode::items).orElse(List.of())) {
+                read(node, found).ifPresent(gates::add);
+            }
+        }
+        problems.addAll(found.all());
+        return found.hasErrors() ? Optional.empty() : Optional.of(List.copyOf(gates));
     }
 
     private static List<Rule> list(YamlNode node, String key, RuleReader rules) {

@@ -120,20 +120,26 @@ public record Rescreen(Battery battery, Presentations presentations) {
         return better.isUnknown() || worse.isUnknown() ? TestChange.Kind.NOT_KNOWN : TestChange.Kind.NO_REAL_CHANGE;
     }
 
-    /** Better when it comes nearer to the expected range by a real change. */
+    /** Better when it moves by a real change towards the expected range and does not leave it at the other end. */
     private static TestChange.Kind ofRange(Scale scale, Norm.Range range, Span then, Span today) {
         if (then.low() != then.high() || today.low() != today.high()) {
             return TestChange.Kind.NOT_KNOWN;
         }
         return kind(
-                scale.agreed(
-                        v -> Truth.of(outside(scale, range, v, then.low()) - outside(scale, range, v, today.low()) > 0
-                                && StrictMath.abs(then.low() - today.low()) >= v.change())),
-                scale.agreed(
-                        v -> Truth.of(outside(scale, range, v, today.low()) - outside(scale, range, v, then.low()) > 0
-                                && StrictMath.abs(then.low() - today.low()) >= v.change())));
+                scale.agreed(v -> isNearer(scale, range, v, then.low(), today.low())),
+                scale.agreed(v -> isNearer(scale, range, v, today.low(), then.low())));
     }
 
+    private static Truth isNearer(Scale scale, Norm.Range range, Scale.Variant variant, long from, long to) {
+        long before = outside(scale, range, variant, from);
+        long after = outside(scale, range, variant, to);
+        boolean crossed = before * after < 0;
+        return Truth.of(!crossed
+                && StrictMath.abs(after) < StrictMath.abs(before)
+                && StrictMath.abs(from - to) >= variant.change());
+    }
+
+    /** How far outside the range, minus below it, plus above it; 0 inside. */
     private static long outside(Scale scale, Norm.Range range, Scale.Variant variant, long value) {
         long low = scale.mark(range.low(), variant)
                 .map(m -> scale.fuller(m.value()))
@@ -141,7 +147,7 @@ public record Rescreen(Battery battery, Presentations presentations) {
         long high = scale.mark(range.high(), variant)
                 .map(m -> scale.fuller(m.value()))
                 .orElse(value);
-        return Math.max(0, Math.max(low - value, value - high));
+        return value < low ? value - low : Math.max(0, value - high);
     }
 
     private static String shown(MovementTest test, Finding finding, Optional<String> part) {

@@ -36,6 +36,13 @@ public final class ScreenFiles {
         return Optional.of(new ReadingRules(battery.get(), presentations.get(), new SafetyGate(questions.get())));
     }
 
+    /** Reads the gates between the phases. */
+    public static Optional<List<Gate>> gates(Path shared, ReadingRules rules, Problems problems) {
+        return yaml(shared.resolve("gates.yaml"), problems).flatMap(node -> schema(shared, "gates", problems)
+                .flatMap(schema ->
+                        new GateReader(rules.battery(), rules.presentations()).readAll(node, schema, problems)));
+    }
+
     private static Optional<Battery> battery(Path shared, Optional<Path> ofTheClinic, Problems problems) {
         Optional<YamlSchema> schema = schema(shared, "tests", problems);
         Optional<YamlNode> ours = yaml(shared.resolve("tests.yaml"), problems);
