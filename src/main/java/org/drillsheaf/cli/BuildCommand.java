@@ -34,7 +34,11 @@ final class BuildCommand implements Callable<Integer> {
     @Parameters(paramLabel = "<client.yaml>", description = "The client's file.")
     private Path file;
 
-    @Option(names = "--out", required = true, paramLabel = "<dir>", description = "Folder for the program and the handout.")
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "<dir>",
+            description = "Folder for the program and the handout.")
     private Path out;
 
     @Option(names = "--visit", paramLabel = "<date>", description = "The visit to build from; the last one by default.")
@@ -97,7 +101,6 @@ final class BuildCommand implements Callable<Integer> {
     }
 
     private static Builder builder(Knowledge knowledge) {
-        return new Builder(
-                knowledge.catalogue(), knowledge.safety(), knowledge.phases(), knowledge.builderSettings());
+        return new Builder(knowledge.catalogue(), knowledge.safety(), knowledge.phases(), knowledge.builderSettings());
     }
 }

@@ -51,9 +51,8 @@ record ClientVisit(
         Problems problems = new Problems();
         Optional<ClientFile> read = YamlNode.parse(path.toString(), TextFile.read(path), problems)
                 .flatMap(node -> new ClientReader(knowledge.clientSchema(), knowledge.knownIds()).read(node, problems));
-        List<Screen> screens = read.map(f -> new ScreenReader(
-                                knowledge.readingRules().battery())
-                        .read(f, problems))
+        List<Screen> screens = read.map(
+                        f -> new ScreenReader(knowledge.readingRules().battery()).read(f, problems))
                 .orElse(List.of());
         BadInput.stopAtErrors(problems);
         ClientFile file = read.orElseThrow();
@@ -61,7 +60,10 @@ record ClientVisit(
                         .orElseThrow(() -> BadInput.because(
                                 path.toString(),
                                 "There is no visit on " + d,
-                                "Name one of " + file.visits().stream().map(v -> v.date().toString()).collect(Collectors.joining(", ")))))
+                                "Name one of "
+                                        + file.visits().stream()
+                                                .map(v -> v.date().toString())
+                                                .collect(Collectors.joining(", ")))))
                 .orElse(file.lastVisit());
         CoachWishes wishes = wishes(visit, knowledge, problems);
         BadInput.stopAtErrors(problems);
@@ -77,8 +79,7 @@ record ClientVisit(
                 .filter(Map.Entry::getValue)
                 .map(Map.Entry::getKey)
                 .collect(Collectors.toSet());
-        ClientSafety safety =
-                ClientSafety.of(knowledge.safetyRules(), conditions, visit.date(), reading.age(), seen);
+        ClientSafety safety = ClientSafety.of(knowledge.safetyRules(), conditions, visit.date(), reading.age(), seen);
         return new ClientVisit(file.client(), visit, readings, List.copyOf(conditions), safety, wishes);
     }
 

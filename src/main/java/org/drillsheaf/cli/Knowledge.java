@@ -52,15 +52,13 @@ record Knowledge(
                 words.goals().keySet(),
                 words.positions().keySet(),
                 problems);
-        Optional<BuilderSettings> settings =
-                BuilderSettingsReader.read(
-                        file(folders, "builder", problems),
-                        schema(folders, "builder"),
-                        words.goals().keySet(),
-                        problems);
+        Optional<BuilderSettings> settings = BuilderSettingsReader.read(
+                file(folders, "builder", problems),
+                schema(folders, "builder"),
+                words.goals().keySet(),
+                problems);
         BadInput.stopAtErrors(problems);
-        Safety safety =
-                new Safety(library.orElseThrow().safetyRules(), drillReader.orElseThrow(), new PoseMeasuring());
+        Safety safety = new Safety(library.orElseThrow().safetyRules(), drillReader.orElseThrow(), new PoseMeasuring());
         return new Knowledge(
                 library.orElseThrow(),
                 safety,
@@ -81,7 +79,10 @@ record Knowledge(
     /** The ids that a client's file may use. */
     KnownIds knownIds() {
         Map<String, Set<String>> conditions = new LinkedHashMap<>();
-        safetyRules().conditions().forEach((id, condition) -> conditions.put(id, condition.settings().keySet()));
+        safetyRules()
+                .conditions()
+                .forEach((id, condition) ->
+                        conditions.put(id, condition.settings().keySet()));
         DrillWords words = catalogue().words();
         return new KnownIds(
                 conditions,
@@ -101,6 +102,7 @@ record Knowledge(
     }
 
     private static YamlSchema schema(Folders folders, String name) {
-        return YamlSchema.of(TextFile.read(folders.vocabularies().resolve("schemas").resolve(name + ".schema.json")));
+        return YamlSchema.of(
+                TextFile.read(folders.vocabularies().resolve("schemas").resolve(name + ".schema.json")));
     }
 }

@@ -8,6 +8,12 @@ import org.drillsheaf.program.Program;
 
 final class Papers {
     Papers(Folders folders, Knowledge knowledge, ClientVisit read, Path out) {}
-    Path referralNote() { return Path.of("x"); }
-    List<Path> program(Needs needs, Program program, Optional<String> signedBy) { return List.of(); }
+
+    Path referralNote() {
+        return Path.of("x");
+    }
+
+    List<Path> program(Needs needs, Program program, Optional<String> signedBy) {
+        return List.of();
+    }
 }

@@ -25,16 +25,16 @@ final class ReadCommand implements Callable<Integer> {
     @Parameters(paramLabel = "<client.yaml>", description = "The client's file.")
     private Path file;
 
-    @Option(names = "--visit", paramLabel = "<date>", description = "The visit to read, for example 2026-03-05; the last one by default.")
+    @Option(
+            names = "--visit",
+            paramLabel = "<date>",
+            description = "The visit to read, for example 2026-03-05; the last one by default.")
     private @Nullable LocalDate visit;
 
     @Option(names = "--explain", description = "Print every rule and every finding in full.")
     private boolean explain;
 
-    @Option(
-            names = "--format",
-            defaultValue = "text",
-            description = "text or json (default: ${DEFAULT-VALUE}).")
+    @Option(names = "--format", defaultValue = "text", description = "text or json (default: ${DEFAULT-VALUE}).")
     private Format format;
 
     /** How a reading is printed. */

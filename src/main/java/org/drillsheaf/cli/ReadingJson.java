@@ -29,7 +29,9 @@ final class ReadingJson {
         json.put("date", reading.date().toString());
         json.put("age", reading.age());
         json.put("safety", safety(reading.safety()));
-        json.put("findings", reading.findings().stream().map(ReadingJson::finding).toList());
+        json.put(
+                "findings",
+                reading.findings().stream().map(ReadingJson::finding).toList());
         json.put(
                 "presentations",
                 reading.presentations().stream().map(ReadingJson::presentation).toList());
@@ -39,9 +41,12 @@ final class ReadingJson {
         json.put("lax", reading.lax());
         json.put(
                 "contradictions",
-                reading.contradictions().stream().map(ReadingJson::contradiction).toList());
+                reading.contradictions().stream()
+                        .map(ReadingJson::contradiction)
+                        .toList());
         reading.nextTest().ifPresent(next -> json.put("next-test", nextTest(next)));
-        json.put("restrictions", reading.restrictions().stream().map(r -> r.id()).toList());
+        json.put(
+                "restrictions", reading.restrictions().stream().map(r -> r.id()).toList());
         json.put("conditions", reading.conditions().stream().map(c -> c.id()).toList());
         json.put("remarks", reading.remarks());
         try {

@@ -24,14 +24,19 @@ class BadInputTest {
         return Stream.of(
                 Arguments.of("broken YAML", "  languages: [en]", "  languages: [en", "valid YAML"),
                 Arguments.of("unknown equipment", "[wall, chair,", "[wall, sofa,", "sofa"),
-                Arguments.of("unknown goal", "wish: restore-hip-extension", "wish: restore-everything", "restore-everything"),
+                Arguments.of(
+                        "unknown goal",
+                        "wish: restore-hip-extension",
+                        "wish: restore-everything",
+                        "restore-everything"),
                 Arguments.of("unknown key", "  stature-cm: 168", "  stature-cm: 168\n  shoe-size: 40", "shoe-size"),
                 Arguments.of("wrong unit", "thigh-drop: {unit: deg", "thigh-drop: {unit: cm", "cm"),
                 Arguments.of("an angle no joint can reach", "left: -8, right: -10", "left: -8, right: -900", "900"),
                 Arguments.of("a side on a test without sides", "{unit: s, value: 3}", "{unit: s, left: 3}", "side"),
                 Arguments.of("an unknown test", "      breath-out:", "      breath-in:", "breath-in"),
                 Arguments.of("a birth year in the future", "born: 1979", "born: 2179", "2179"),
-                Arguments.of("a five megabyte text", "called: Odile", "called: " + "x".repeat(5_000_000), "characters long"),
+                Arguments.of(
+                        "a five megabyte text", "called: Odile", "called: " + "x".repeat(5_000_000), "characters long"),
                 Arguments.of("two visits on one date", "", "\n  - date: 2026-03-05\n", "2026-03-05"));
     }
 
@@ -50,7 +55,10 @@ class BadInputTest {
         List<String> messages =
                 run.err().lines().filter(l -> l.contains("client.yaml")).toList();
         assertThat(messages).as(run.err()).hasSize(1);
-        assertThat(messages.get(0)).matches(".*client\\.yaml:\\d+: .+\\. .+\\.").contains(told).hasSizeLessThan(400);
+        assertThat(messages.get(0))
+                .matches(".*client\\.yaml:\\d+: .+\\. .+\\.")
+                .contains(told)
+                .hasSizeLessThan(400);
         assertThat(run.err()).doesNotContain("Exception").doesNotContain("\tat ");
         assertThat(run.out()).isEmpty();
         assertThat(out).doesNotExist();

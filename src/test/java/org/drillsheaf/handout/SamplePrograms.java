@@ -108,6 +108,7 @@ final class SamplePrograms {
                         phases,
                         new Proof(Cost.NONE, Cost.NONE, 1, 1, 0),
                         List.of(),
+                        List.of(),
                         List.of()),
                 judgements,
                 List.of(
