@@ -75,7 +75,7 @@ final class BuildCommand implements Callable<Integer> {
             if (result instanceof Program program) {
                 text.print(program);
                 progress.stage("Drawing the pictures and printing");
-                List<Path> written = papers.program(needs, program, Optional.ofNullable(signedBy));
+                List<Path> written = papers.program(program, Optional.ofNullable(signedBy));
                 terminal.println();
                 written.forEach(path -> terminal.println("Wrote " + path));
                 return ExitCode.DONE;
@@ -96,11 +96,16 @@ final class BuildCommand implements Callable<Integer> {
     }
 
     private static Needs needs(Knowledge knowledge, ClientVisit read) {
-        return new NeedsMaker(knowledge.phases(), knowledge.builderSettings())
-                .first(read.client(), read.reading(), read.safety(), read.wishes(), List.of());
+        return new NeedsMaker(
+                        knowledge.vocabulary().phases(), knowledge.vocabulary().builder())
+                .first(read.client(), read.reading(), read.safety(), read.wishes(), read.gates(knowledge));
     }
 
     private static Builder builder(Knowledge knowledge) {
-        return new Builder(knowledge.catalogue(), knowledge.safety(), knowledge.phases(), knowledge.builderSettings());
+        return new Builder(
+                knowledge.catalogue(),
+                knowledge.safety(),
+                knowledge.vocabulary().phases(),
+                knowledge.vocabulary().builder());
     }
 }

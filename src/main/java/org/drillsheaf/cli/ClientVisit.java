@@ -19,6 +19,8 @@ import org.drillsheaf.drill.Drill;
 import org.drillsheaf.drill.safety.ClientSafety;
 import org.drillsheaf.program.CoachWishes;
 import org.drillsheaf.program.CoachWishesReader;
+import org.drillsheaf.screen.GateResult;
+import org.drillsheaf.screen.GateRules;
 import org.drillsheaf.screen.Reading;
 import org.drillsheaf.screen.Screen;
 import org.drillsheaf.screen.ScreenCondition;
@@ -38,8 +40,31 @@ record ClientVisit(
         ClientSafety safety,
         CoachWishes wishes) {
 
+    /** Key under which the gates ask whether the goal is barred; see shared/phases.yaml. */
+    private static final String TURNING_IN_BARRED = "internal-rotation-barred";
+
     Reading reading() {
         return readings.get(readings.size() - 1);
+    }
+
+    /** The reading of the visit before; empty at the first one. */
+    Optional<Reading> before() {
+        return readings.size() < 2 ? Optional.empty() : Optional.of(readings.get(readings.size() - 2));
+    }
+
+    /** The gates between the phases as this visit leaves them; what was done but not measured is not counted. */
+    List<GateResult> gates(Knowledge knowledge) {
+        GateRules rules = new GateRules(knowledge.vocabulary().reading());
+        GateRules.Asked asked = new GateRules.Asked(
+                client,
+                conditions,
+                visit,
+                reading(),
+                before(),
+                Map.of(TURNING_IN_BARRED, safety.barredGoals().containsKey("internal-rotation-reference")));
+        return knowledge.vocabulary().gates().stream()
+                .map(gate -> rules.measuredLinesOnly(gate, asked))
+                .toList();
     }
 
     /**
@@ -52,7 +77,7 @@ record ClientVisit(
         Optional<ClientFile> read = YamlNode.parse(path.toString(), TextFile.read(path), problems)
                 .flatMap(node -> new ClientReader(knowledge.clientSchema(), knowledge.knownIds()).read(node, problems));
         List<Screen> screens = read.map(
-                        f -> new ScreenReader(knowledge.readingRules().battery()).read(f, problems))
+                        f -> new ScreenReader(knowledge.vocabulary().reading().battery()).read(f, problems))
                 .orElse(List.of());
         BadInput.stopAtErrors(problems);
         ClientFile file = read.orElseThrow();
@@ -95,7 +120,7 @@ record ClientVisit(
                     .orElseThrow();
             Optional<Reading> before =
                     readings.isEmpty() ? Optional.empty() : Optional.of(readings.get(readings.size() - 1));
-            readings.add(knowledge.readingRules().read(file.client(), file.conditions(), visit, screen, before));
+            readings.add(knowledge.vocabulary().reading().read(file.client(), file.conditions(), visit, screen, before));
         }
         return List.copyOf(readings);
     }

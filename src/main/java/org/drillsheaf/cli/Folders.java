@@ -31,6 +31,10 @@ record Folders(Path home) {
         return home.resolve("exercise-library");
     }
 
+    Path schema(String name) {
+        return vocabularies().resolve("schemas").resolve(name + ".schema.json");
+    }
+
     Path templates() {
         return home.resolve("templates");
     }
