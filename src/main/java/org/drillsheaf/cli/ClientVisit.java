@@ -120,7 +120,8 @@ record ClientVisit(
                     .orElseThrow();
             Optional<Reading> before =
                     readings.isEmpty() ? Optional.empty() : Optional.of(readings.get(readings.size() - 1));
-            readings.add(knowledge.vocabulary().reading().read(file.client(), file.conditions(), visit, screen, before));
+            readings.add(
+                    knowledge.vocabulary().reading().read(file.client(), file.conditions(), visit, screen, before));
         }
         return List.copyOf(readings);
     }

@@ -46,7 +46,10 @@ record Knowledge(Vocabulary vocabulary, Safety safety, YamlSchema clientSchema) 
     /** The ids that a client's file may use. */
     KnownIds knownIds() {
         Map<String, Set<String>> conditions = new LinkedHashMap<>();
-        safetyRules().conditions().forEach((id, condition) -> conditions.put(id, condition.settings().keySet()));
+        safetyRules()
+                .conditions()
+                .forEach((id, condition) ->
+                        conditions.put(id, condition.settings().keySet()));
         DrillWords words = catalogue().words();
         Set<String> things = new LinkedHashSet<>(words.equipment().keySet());
         words.equipment().values().forEach(item -> item.standIns().forEach(standIn -> things.add(standIn.id())));

@@ -53,8 +53,8 @@ final class Papers {
         Problems problems = new Problems();
         HandoutMaker maker =
                 new HandoutMaker(printer, knowledge.catalogue().words().equipment());
-        Optional<byte[]> handout =
-                maker.handout(order(program, signedBy), problems).flatMap(document -> printer.print(document, problems));
+        Optional<byte[]> handout = maker.handout(order(program, signedBy), problems)
+                .flatMap(document -> printer.print(document, problems));
         BadInput.stopAtErrors(problems);
         Path programFile = file("program.yaml");
         Path handoutFile = file("handout.pdf");
@@ -82,11 +82,9 @@ final class Papers {
         Client client = visit.client();
         Map<String, Judgement> judgements = program.now().entries().stream()
                 .map(Entry::drill)
-                .collect(Collectors.toMap(
-                        id -> id,
-                        id -> knowledge
-                                .safety()
-                                .judge(knowledge.catalogue().drill(id).orElseThrow(), visit.safety())));
+                .collect(Collectors.toMap(id -> id, id -> knowledge
+                        .safety()
+                        .judge(knowledge.catalogue().drill(id).orElseThrow(), visit.safety())));
         return new HandoutOrder(
                 client,
                 program,
