@@ -3,7 +3,6 @@ package org.drillsheaf.program;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -14,7 +13,6 @@ import org.drillsheaf.drill.DrillWords;
 import org.drillsheaf.drill.library.Library;
 import org.drillsheaf.drill.library.LibraryFiles;
 import org.drillsheaf.screen.Gate;
-import org.drillsheaf.screen.GateReader;
 import org.drillsheaf.screen.ReadingRules;
 import org.drillsheaf.screen.ScreenFiles;
 
@@ -47,26 +45,15 @@ public final class VocabularyReader {
         DrillWords words = library.get().catalogue().words();
         Set<String> goals = words.goals().keySet();
         Set<String> positions = words.positions().keySet();
-        Optional<YamlNode> phaseFile = yaml("phases");
-        Optional<PhaseTable> phases = phaseFile.flatMap(file ->
-                schema("phases").flatMap(schema -> PhaseTableReader.read(file, schema, goals, positions, problems)));
+        Optional<PhaseTable> phases = yaml("phases").flatMap(file -> schema("phases")
+                .flatMap(schema -> PhaseTableReader.read(file, schema, goals, positions, problems)));
         Optional<BuilderSettings> builder = yaml("builder").flatMap(file -> schema("builder")
                 .flatMap(schema -> BuilderSettingsReader.read(file, schema, goals, problems)));
         if (phases.isEmpty() || builder.isEmpty()) {
             return Optional.empty();
         }
-        Optional<List<Gate>> gates = phaseFile.flatMap(file -> gates(file, reading.get()));
+        Optional<List<Gate>> gates = ScreenFiles.gates(folder.resolve("shared"), reading.get(), problems);
         return gates.map(g -> new Vocabulary(reading.get(), library.get(), phases.get(), g, builder.get()));
-    }
-
-    private Optional<List<Gate>> gates(YamlNode phaseFile, ReadingRules reading) {
-        GateReader reader = new GateReader(reading.battery(), reading.presentations());
-        List<YamlNode> written = phaseFile.nearest("/gates").items();
-        List<Gate> gates = new ArrayList<>();
-        for (YamlNode node : written) {
-            reader.read(node, problems).ifPresent(gates::add);
-        }
-        return gates.size() == written.size() ? Optional.of(gates) : Optional.empty();
     }
 
     private Optional<YamlNode> yaml(String name) {
