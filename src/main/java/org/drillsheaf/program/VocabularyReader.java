@@ -52,7 +52,10 @@ public final class VocabularyReader {
         if (phases.isEmpty() || builder.isEmpty()) {
             return Optional.empty();
         }
-        Optional<List<Gate>> gates = ScreenFiles.gates(folder.resolve("shared"), reading.get(), problems);
+        // Its own list: an error in some drill must not make the gates unreadable.
+        Problems own = new Problems();
+        Optional<List<Gate>> gates = ScreenFiles.gates(folder.resolve("shared"), reading.get(), own);
+        problems.addAll(own.all());
         return gates.map(g -> new Vocabulary(reading.get(), library.get(), phases.get(), g, builder.get()));
     }
 
