@@ -57,8 +57,7 @@ class HouseProgramsTest {
                 Offer offer = offers.offer(entry.drill()).orElseThrow();
                 assertThat(offer.judgement().isOffered()).as(entry.drill()).isTrue();
                 assertThat(offer.drill().phases()).as(entry.drill()).contains(plan.phase());
-                assertThat(offer.drill().positions())
-                        .doesNotContainAnyElementsOf(needs.client().avoid());
+                assertThat(offer.drill().positions()).noneMatch(needs.client().avoid()::contains);
                 for (String item : offer.drill().equipment()) {
                     assertThat(house.catalogue
                                     .words()
