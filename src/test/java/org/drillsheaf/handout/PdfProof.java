@@ -28,14 +28,14 @@ import org.verapdf.pdfa.results.TestAssertion;
 import org.verapdf.pdfa.results.ValidationResult;
 
 /** What tests want to know about a PDF: the reference validator's word, its structure tree, its text. */
-final class PdfProof {
+public final class PdfProof {
     static {
         VeraGreenfieldFoundryProvider.initialise();
     }
 
     private PdfProof() {}
 
-    static void assertValid(byte[] pdf) {
+    public static void assertValid(byte[] pdf) {
         assertThat(failures(pdf, PDFAFlavour.PDFUA_1)).as("PDF/UA-1").isEmpty();
         assertThat(failures(pdf, PDFAFlavour.PDFA_2_A)).as("PDF/A-2a").isEmpty();
     }
@@ -122,7 +122,7 @@ final class PdfProof {
     }
 
     /** Text that belongs to an element of the structure tree, page by page; artifacts are left out. */
-    static String taggedText(byte[] pdf) {
+    public static String taggedText(byte[] pdf) {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             StringBuilder text = new StringBuilder();
             for (PDPage page : document.getPages()) {

@@ -1,0 +1,171 @@
+package org.drillsheaf.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.drillsheaf.Side;
+import org.drillsheaf.drill.Drill;
+import org.drillsheaf.drill.Step;
+import org.drillsheaf.drill.safety.Judgement;
+import org.drillsheaf.drill.safety.PoseMeasuring;
+import org.drillsheaf.figure.body.Vec3;
+import org.drillsheaf.figure.pose.Motion;
+import org.drillsheaf.figure.pose.SolvedPose;
+import org.drillsheaf.figure.pose.SolvedSheet;
+import org.drillsheaf.handout.PdfProof;
+import org.drillsheaf.program.Builder;
+import org.drillsheaf.program.Entry;
+import org.drillsheaf.program.NeedsMaker;
+import org.drillsheaf.program.PhasePlan;
+import org.drillsheaf.program.Program;
+import org.drillsheaf.program.Vocabulary;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What the samples' papers and programs must hold, whatever the catalogue is like on the day. */
+class SampleHandoutsTest {
+    @TempDir
+    private static Path out;
+
+    private static final PoseMeasuring MEASURING = new PoseMeasuring();
+    private static final Map<String, ClientVisit> VISITS = new TreeMap<>();
+    private static final Map<String, Program> PROGRAMS = new TreeMap<>();
+    private static final Map<String, byte[]> PDFS = new TreeMap<>();
+    private static Knowledge knowledge;
+
+    @BeforeAll
+    static void makeThemAll() throws IOException {
+        Folders folders = Folders.ofThisProgram();
+        knowledge = Knowledge.load(folders);
+        Vocabulary vocabulary = knowledge.vocabulary();
+        Builder builder =
+                new Builder(knowledge.catalogue(), knowledge.safety(), vocabulary.phases(), vocabulary.builder());
+        NeedsMaker needs = new NeedsMaker(vocabulary.phases(), vocabulary.builder());
+        for (String id : clients()) {
+            Path file = Path.of("samples/clients", id + ".yaml");
+            ClientVisit visit = ClientVisit.read(file, Optional.empty(), knowledge);
+            Papers papers = new Papers(folders, knowledge, visit, out);
+            if (!visit.reading().safety().isClear()) {
+                PDFS.put(id, Files.readAllBytes(papers.referralNote()));
+                continue;
+            }
+            Program program = (Program) builder.build(needs.first(
+                    visit.client(), visit.reading(), visit.safety(), visit.wishes(), visit.gates(knowledge)));
+            VISITS.put(id, visit);
+            PROGRAMS.put(id, program);
+            PDFS.put(id, Files.readAllBytes(papers.program(program, Optional.empty()).get(1)));
+        }
+    }
+
+    static List<String> clients() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("samples/clients"))) {
+            return files.map(f -> f.getFileName().toString().replace(".yaml", ""))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    static List<String> programs() throws IOException {
+        return clients().stream().filter(id -> !id.equals("petra-holm")).toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("clients")
+    void theReferenceValidatorFindsNothing(String id) {
+        PdfProof.assertValid(PDFS.get(id));
+    }
+
+    @ParameterizedTest
+    @MethodSource("programs")
+    void theTextHoldsEveryStepOfEveryDrillInOrder(String id) {
+        ClientVisit visit = VISITS.get(id);
+        List<String> pieces = new ArrayList<>();
+        for (Entry entry : PROGRAMS.get(id).now().entries()) {
+            Drill drill = judged(visit, entry).drill();
+            for (Step step : Stream.concat(drill.setUpSteps().stream(), drill.actionSteps().stream())
+                    .toList()) {
+                String text = step.text().best(visit.client().languages());
+                // What stands in braces is worked out for the client; the words around it must be there.
+                for (String piece : text.split("\\{[^}]*}")) {
+                    if (!piece.isBlank()) {
+                        pieces.add(plain(piece));
+                    }
+                }
+            }
+        }
+        assertThat(pieces).hasSizeGreaterThan(10);
+        assertThat(plain(PdfProof.taggedText(PDFS.get(id)))).containsSubsequence(pieces);
+    }
+
+    private static String plain(String text) {
+        return text.replaceAll("[\\s\\u00a0]+", "").replace("’", "'");
+    }
+
+    @ParameterizedTest
+    @MethodSource("programs")
+    void everySessionFitsTheMinutesAndEveryDrillIsAllowed(String id) {
+        ClientVisit visit = VISITS.get(id);
+        for (PhasePlan phase : PROGRAMS.get(id).phases()) {
+            assertThat(phase.minutes()).isLessThanOrEqualTo(visit.client().minutesPerSession());
+            assertThat(phase.entries().stream().mapToInt(Entry::minutes).sum()).isEqualTo(phase.minutes());
+            for (Entry entry : phase.entries()) {
+                assertThat(judged(visit, entry).isOffered()).as(entry.drill()).isTrue();
+            }
+        }
+    }
+
+    /**
+     * Published precautions after a posterior hip replacement: no bending past 90 degrees (our default keeps 10 away), no
+     * turning in, no crossing of the midline. Read back from the joint points of every picture as printed, both sides.
+     */
+    @ParameterizedTest
+    @MethodSource("programs")
+    void aReplacedHipIsNeverBentPastItsLimitTurnedInOrCrossed(String id) {
+        ClientVisit visit = VISITS.get(id);
+        boolean replaced = visit.conditions().stream().anyMatch(c -> c.id().equals("hip-posterior"));
+        for (PhasePlan phase : PROGRAMS.get(id).phases()) {
+            for (Entry entry : replaced ? phase.entries() : List.<Entry>of()) {
+                SolvedSheet sheet =
+                        MEASURING.solved(judged(visit, entry).drill()).orElseThrow();
+                Stream.concat(sheet.all().stream(), sheet.mirrored().all().stream())
+                        .forEach(pose -> assertHipIsSafe(entry.drill(), pose));
+            }
+        }
+        assertThat(replaced).isEqualTo(id.equals("edwin-tarrow"));
+    }
+
+    private static void assertHipIsSafe(String drill, SolvedPose pose) {
+        for (Side side : Side.values()) {
+            assertThat(pose.measuredAngle(Motion.HIP_FLEX, side))
+                    .as("%s bends the hip", drill)
+                    .isLessThanOrEqualTo(80.5);
+            assertThat(pose.angle(Motion.HIP_INT, side))
+                    .as("%s turns the thigh in", drill)
+                    .isLessThanOrEqualTo(0.5);
+            double outward = side == Side.RIGHT ? 1 : -1;
+            for (String joint : List.of("knee", "ankle")) {
+                Vec3 fromMiddle =
+                        pose.skeleton().point(joint, side).minus(pose.skeleton().point("pelvis"));
+                assertThat(outward * pose.skeleton().frame("pelvis").axisZ().dot(fromMiddle))
+                        .as("%s crosses the midline with the %s", drill, joint)
+                        .isGreaterThanOrEqualTo(-0.001);
+            }
+        }
+    }
+
+    private static Judgement judged(ClientVisit visit, Entry entry) {
+        return knowledge
+                .safety()
+                .judge(knowledge.catalogue().drill(entry.drill()).orElseThrow(), visit.safety());
+    }
+}
