@@ -67,6 +67,13 @@ public final class YamlNode {
      * @return empty when the text is no YAML or breaks our limits; the reason then stands in {@code problems}
      */
     public static Optional<YamlNode> parse(String file, String text, Problems problems) {
+        Problems own = new Problems(); // what was found in other files must not decide about this one
+        Optional<YamlNode> root = parseAlone(file, text, own);
+        problems.addAll(own.all());
+        return root;
+    }
+
+    private static Optional<YamlNode> parseAlone(String file, String text, Problems problems) {
         if (text.length() > LARGEST_FILE) {
             problems.error(file, 0, "The file is too large", "Keep it under " + LARGEST_FILE + " characters");
             return Optional.empty();

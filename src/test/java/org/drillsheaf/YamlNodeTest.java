@@ -28,6 +28,14 @@ class YamlNodeTest {
     }
 
     @Test
+    void anErrorInAnotherFileDoesNotSpoilThisOne() {
+        problems.error("other.yaml", 3, "Something is wrong", "Mend it");
+
+        assertThat(YamlNode.parse("x.yaml", "a: 1\n", problems)).isPresent();
+        assertThat(problems.all()).hasSize(1);
+    }
+
+    @Test
     void brokenYamlIsToldWithItsLine() {
         assertThat(YamlNode.parse("x.yaml", "a: 1\nb: [1, 2\nc: 3\n", problems)).isEmpty();
 

@@ -16,8 +16,8 @@ import org.drillsheaf.drill.Drill;
 import org.drillsheaf.drill.Step;
 import org.drillsheaf.drill.safety.Judgement;
 import org.drillsheaf.drill.safety.PoseMeasuring;
+import org.drillsheaf.figure.body.Motion;
 import org.drillsheaf.figure.body.Vec3;
-import org.drillsheaf.figure.pose.Motion;
 import org.drillsheaf.figure.pose.SolvedPose;
 import org.drillsheaf.figure.pose.SolvedSheet;
 import org.drillsheaf.handout.PdfProof;
@@ -63,7 +63,9 @@ class SampleHandoutsTest {
                     visit.client(), visit.reading(), visit.safety(), visit.wishes(), visit.gates(knowledge)));
             VISITS.put(id, visit);
             PROGRAMS.put(id, program);
-            PDFS.put(id, Files.readAllBytes(papers.program(program, Optional.empty()).get(1)));
+            PDFS.put(
+                    id,
+                    Files.readAllBytes(papers.program(program, Optional.empty()).get(1)));
         }
     }
 

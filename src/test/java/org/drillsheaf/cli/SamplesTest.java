@@ -43,7 +43,9 @@ class SamplesTest {
 
     @Test
     void everySampleIsEitherBuiltOrRefusedForItsReason() {
-        assertThat(RUNS.keySet()).containsAll(withProgram()).hasSize(withProgram().size() + 1);
+        assertThat(RUNS.keySet())
+                .containsAll(withProgram())
+                .hasSize(withProgram().size() + 1);
         assertThat(RUNS).containsKey("petra-holm");
     }
 
@@ -100,7 +102,9 @@ class SamplesTest {
         CommandRun.of("build", "samples/clients/odile-farrant.yaml", "--out", again.toString());
 
         for (String name : List.of("odile-farrant-program.yaml", "odile-farrant-handout.pdf")) {
-            assertThat(Files.mismatch(out.resolve(name), again.resolve(name))).as(name).isEqualTo(-1);
+            assertThat(Files.mismatch(out.resolve(name), again.resolve(name)))
+                    .as(name)
+                    .isEqualTo(-1);
         }
     }
 }
