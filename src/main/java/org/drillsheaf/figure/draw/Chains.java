@@ -10,10 +10,12 @@ import java.util.List;
  */
 final class Chains {
     /** Lines of fewer boundaries are noise: hems and inner edges of props, and others that end free. Millimetres. */
-    private static final double LEAST_INNER_LINE = 0.8;
+    private static final double LEAST_INNER_LINE = 1.0;
 
     private static final double LEAST_OUTLINE = 0.25;
     private static final double LEAST_RING = 2.0;
+    /** Boundaries farther apart in depth hardly belong to one line. Statures. */
+    private static final double SAME_DEPTH = 0.04;
     /** Overlaps deeper than this get a halo. Statures. */
     private static final double HALO_STEP = 0.018;
 
@@ -136,9 +138,8 @@ final class Chains {
         if (edges.bodyBorder[a] && edges.bodyBorder[b]) {
             fit += 6;
         }
-        if (Math.abs(edges.depth[a] - edges.depth[b]) < 0.02) {
-            fit += 1.2;
-        }
+        double apart = Math.abs(edges.depth[a] - edges.depth[b]);
+        fit += 1.2 * (1 - Math.min(1, apart / SAME_DEPTH));
         return fit + 0.5 * Segments.clamp(Math.max(edges.depth[a], edges.depth[b]) + 0.6, 0, 1);
     }
 

@@ -1,6 +1,7 @@
 package org.drillsheaf.figure.draw;
 
 import java.util.Arrays;
+import org.drillsheaf.figure.body.Blend;
 import org.drillsheaf.figure.body.RoundedBox;
 
 /**
@@ -127,7 +128,7 @@ final class Edges {
                 weight = beyond;
             } else if (!sameGroup && (nearProp || farProp)) {
                 found = nearProp && farProp ? FACE : CREASE;
-            } else if (!sameGroup && (isLimb(nearGroup) && isLimb(farGroup) || cosine(first, second) < CREASE_COSINE)) {
+            } else if (!sameGroup && (!meltsInto(far, nearGroup, farGroup) || cosine(first, second) < CREASE_COSINE)) {
                 found = CREASE;
             } else if (buffers.part[first] != buffers.part[second]) {
                 found = nearProp ? FACE : HEM;
@@ -155,17 +156,35 @@ final class Edges {
 
     /** Whether a surface point of the body rests on a prop, though the prop's near edge is far in front of it. */
     private boolean isContact(int pixel, int propGroup) {
+        double[] point = point(pixel);
+        return scene.prop(propGroup).distance(point[0], point[1], point[2]) < CONTACT;
+    }
+
+    /** Whether two pieces of the body go over into each other at a surface point: a limb into the trunk at its joint. */
+    private boolean meltsInto(int pixel, int firstGroup, int secondGroup) {
+        double[] point = point(pixel);
+        for (Blend join : scene.joins) {
+            int a = scene.groups[join.first()];
+            int b = scene.groups[join.second()];
+            boolean between = a == firstGroup && b == secondGroup || a == secondGroup && b == firstGroup;
+            if (between && join.strengthAt(point[0], point[1], point[2]) > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The surface point that a pixel shows. */
+    private double[] point(int pixel) {
         Camera camera = traced.camera();
-        PixelGrid grid = buffers.grid;
-        double right = grid.planeX(pixel % width + 0.5);
-        double up = grid.planeY(pixel / width + 0.5);
+        double right = buffers.grid.planeX(pixel % width + 0.5);
+        double up = buffers.grid.planeY(pixel / width + 0.5);
         double toward = buffers.depth[pixel];
-        return scene.prop(propGroup)
-                        .distance(
-                                camera.rightX() * right + camera.upX() * up + camera.towardX() * toward,
-                                camera.rightY() * right + camera.upY() * up + camera.towardY() * toward,
-                                camera.rightZ() * right + camera.upZ() * up + camera.towardZ() * toward)
-                < CONTACT;
+        return new double[] {
+            camera.rightX() * right + camera.upX() * up + camera.towardX() * toward,
+            camera.rightY() * right + camera.upY() * up + camera.towardY() * toward,
+            camera.rightZ() * right + camera.upZ() * up + camera.towardZ() * toward
+        };
     }
 
     /** Fingers and toes have lines between them, but none where they begin. */
@@ -173,11 +192,6 @@ final class Edges {
         short a = buffers.part[first];
         short b = buffers.part[second];
         return Parts.isDigit(a) == Parts.isDigit(b) || Parts.tone(a) != Parts.tone(b);
-    }
-
-    /** Two limbs never melt into each other; limbs and trunk do at the joints. */
-    private static boolean isLimb(int group) {
-        return Scene.isBody(group) && group != Scene.TRUNK;
     }
 
     private double cosine(int a, int b) {

@@ -46,7 +46,7 @@ public final class FigureDrawer {
         paths.addAll(painter.takePaths());
         Page page = new Page(traced, 1 / pixelsPerMm);
         paths.addAll(new Face(traced.scene(), page, pose.frame("head"), pose.point("head")).paths());
-        paths.addAll(LinePainter.paint(Chains.link(edges, pixelsPerMm), 1 / pixelsPerMm));
+        paths.addAll(LinePainter.paint(Chains.link(edges, pixelsPerMm), traced.buffers(), 1 / pixelsPerMm));
         MarkPainter marks = new MarkPainter(figure, page, view, style, annotations, lettering);
         marks.paint();
         paths.addAll(marks.paths());
@@ -71,7 +71,7 @@ public final class FigureDrawer {
         FigurePainter painter = new FigurePainter(traced, edges, 1 / pixelsPerMm);
         painter.ghost();
         List<DrawnPath> paths = new ArrayList<>(painter.takePaths());
-        paths.addAll(LinePainter.paintGhost(Chains.link(edges, pixelsPerMm), 1 / pixelsPerMm));
+        paths.addAll(LinePainter.paintGhost(Chains.link(edges, pixelsPerMm), traced.buffers(), 1 / pixelsPerMm));
         PixelGrid own = traced.buffers().grid;
         double dx = grid.pixelX(own.left()) / pixelsPerMm;
         double dy = grid.pixelY(own.top()) / pixelsPerMm;

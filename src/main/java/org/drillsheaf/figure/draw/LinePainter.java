@@ -10,7 +10,7 @@ import java.util.List;
  * near limbs stand clear of far ones; ends that meet nothing run out thin.
  */
 final class LinePainter {
-    private static final double TOLERANCE = 0.025;
+    private static final double TOLERANCE = 0.02;
     private static final double HALO_WIDTH = 0.55;
     private static final double HALO_TAPER = 1.8;
     private static final double HALO_TOLERANCE = 0.05;
@@ -20,16 +20,23 @@ final class LinePainter {
     /** Width changes under this are not seen. */
     private static final double SAME_WIDTH = 0.05;
 
+    /** Room that a halo needs behind it before the paper begins; without it, it would cut into the next outline. */
+    private static final double HALO_ROOM = 0.95;
+
+    private static final double ROOM_STEP = 0.19;
+
+    private final Buffers buffers;
     private final double mmPerPixel;
     private final List<DrawnPath> paths = new ArrayList<>();
 
-    private LinePainter(double mmPerPixel) {
+    private LinePainter(Buffers buffers, double mmPerPixel) {
+        this.buffers = buffers;
         this.mmPerPixel = mmPerPixel;
     }
 
     /** Lines of body and props with halos. */
-    static List<DrawnPath> paint(List<Chain> chains, double mmPerPixel) {
-        LinePainter painter = new LinePainter(mmPerPixel);
+    static List<DrawnPath> paint(List<Chain> chains, Buffers buffers, double mmPerPixel) {
+        LinePainter painter = new LinePainter(buffers, mmPerPixel);
         List<Chain> order = new ArrayList<>(chains);
         order.sort(Comparator.comparingDouble(Chain::depth));
         for (Chain chain : order) {
@@ -46,8 +53,8 @@ final class LinePainter {
     }
 
     /** Pale lines of the start pose. */
-    static List<DrawnPath> paintGhost(List<Chain> chains, double mmPerPixel) {
-        LinePainter painter = new LinePainter(mmPerPixel);
+    static List<DrawnPath> paintGhost(List<Chain> chains, Buffers buffers, double mmPerPixel) {
+        LinePainter painter = new LinePainter(buffers, mmPerPixel);
         for (Chain chain : chains) {
             painter.line(chain, painter.millimetres(chain), DrawnPath.Role.GHOST, Palette.GHOST_INK, 0.8);
         }
@@ -118,12 +125,12 @@ final class LinePainter {
         int n = chain.size();
         int from = 0;
         while (from < n) {
-            if (sureness(chain, from) <= LEAST_SURENESS) {
+            if (!hasHalo(chain, from)) {
                 from++;
                 continue;
             }
             int to = from;
-            while (to < n && sureness(chain, to) > LEAST_SURENESS) {
+            while (to < n && hasHalo(chain, to)) {
                 to++;
             }
             if ((to - from) * mmPerPixel > 1) {
@@ -131,6 +138,27 @@ final class LinePainter {
             }
             from = to;
         }
+    }
+
+    private boolean hasHalo(Chain chain, int i) {
+        double sureness = sureness(chain, i);
+        if (sureness <= LEAST_SURENESS) {
+            return false;
+        }
+        double dx = chain.far()[2 * i] / sureness;
+        double dy = chain.far()[2 * i + 1] / sureness;
+        for (double room = ROOM_STEP; room <= HALO_ROOM; room += ROOM_STEP) {
+            int x = (int) Math.floor(chain.points()[2 * i] + dx * room / mmPerPixel);
+            int y = (int) Math.floor(chain.points()[2 * i + 1] + dy * room / mmPerPixel);
+            if (x < 0
+                    || y < 0
+                    || x >= buffers.width
+                    || y >= buffers.height
+                    || buffers.group[y * buffers.width + x] == Scene.NOTHING) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static double sureness(Chain chain, int i) {

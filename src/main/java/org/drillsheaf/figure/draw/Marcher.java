@@ -109,7 +109,7 @@ final class Marcher {
             double pz = baseZ + camera.towardZ() * at;
             double distance = field(px, py, pz, walked);
             if (distance < stopAt) {
-                double back = distance < 0 && walked > 0 ? walked * distance / (distance - before) : 0;
+                double back = stopAt > HIT ? 0 : toSurface(distance, before, walked);
                 depth = at + back;
                 solid = lead;
                 x = px + camera.towardX() * back;
@@ -124,6 +124,11 @@ final class Marcher {
         depth = Buffers.NOWHERE;
         solid = -1;
         return false;
+    }
+
+    /** Way from the last step to where a straight line through the last two distances is zero; positive is back. */
+    private static double toSurface(double distance, double before, double walked) {
+        return before > distance ? Segments.clamp(walked * distance / (distance - before), -2 * HIT, walked) : 0;
     }
 
     /** Distance to the blended scene; {@link #lead} becomes the solid that owns the surface there. */

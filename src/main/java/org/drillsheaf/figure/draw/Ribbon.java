@@ -4,6 +4,9 @@ import java.util.Arrays;
 
 /** The outline of a line whose width changes, or of a band beside a line. Millimetres. */
 final class Ribbon {
+    /** Directions are taken over this many points to each side; one alone is too unsteady. */
+    private static final int TANGENT_REACH = 4;
+
     private Ribbon() {}
 
     /**
@@ -15,8 +18,8 @@ final class Ribbon {
         double[] left = new double[2 * n];
         double[] right = new double[2 * n];
         for (int i = 0; i < n; i++) {
-            int before = Math.max(0, i - 1);
-            int after = Math.min(n - 1, i + 1);
+            int before = Math.max(0, i - TANGENT_REACH);
+            int after = Math.min(n - 1, i + TANGENT_REACH);
             double dx = points[2 * after] - points[2 * before];
             double dy = points[2 * after + 1] - points[2 * before + 1];
             double length = Math.max(1e-9, Segments.length(dx, dy));

@@ -22,8 +22,8 @@ public record View(double azimuthDegrees, double elevationDegrees) {
     private static final Pattern QUARTER = Pattern.compile("q:(-?\\d{1,4}(?:\\.\\d+)?),(-?\\d{1,2}(?:\\.\\d+)?)");
 
     public View {
-        double turn = azimuthDegrees % 360;
-        azimuthDegrees = Math.rint((turn < 0 ? turn + 360 : turn) * 1e6) / 1e6 % 360;
+        double turn = azimuthDegrees % 360; // adding 0.0 below turns -0.0 into 0.0
+        azimuthDegrees = Math.rint((turn < 0 ? turn + 360 : turn) * 1e6) / 1e6 % 360 + 0.0;
         if (!(Math.abs(elevationDegrees) <= 90)) {
             throw new IllegalArgumentException("elevation must be within -90 and 90 degrees: " + elevationDegrees);
         }

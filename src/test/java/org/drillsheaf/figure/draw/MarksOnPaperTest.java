@@ -1,0 +1,94 @@
+package org.drillsheaf.figure.draw;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import org.drillsheaf.figure.draw.DrawnPath.Role;
+import org.drillsheaf.figure.pose.SolvedPose;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class MarksOnPaperTest {
+    private static final FigureDrawer DRAWER = new FigureDrawer();
+    private static final SolvedPose WALL_LEAN = ExamplePoses.solved(ExamplePoses.WALL_LEAN);
+    private static final SolvedPose LIFT = ExamplePoses.solved(ExamplePoses.SIDE_LYING_LIFT);
+    private static final Map<String, String> KEYS = Map.of("reach", "4", "weight", "5", "press", "3", "breath", "6");
+
+    @ParameterizedTest
+    @ValueSource(strings = {"side", "front", "q:42,14", "q:-42,14", "top"})
+    void keysNeverLieOnTheBody(String view) {
+        for (double scale : new double[] {38, 46, 62}) {
+            Drawing drawing = DRAWER.draw(
+                    WALL_LEAN, View.parse(view).orElseThrow(), DrawingStyle.paper(scale), Annotations.ofKeys(KEYS));
+            List<DrawnPath> keys = Ink.of(drawing, Role.KEY);
+            assertThat(keys).isNotEmpty();
+            for (DrawnPath key : keys) {
+                for (double[] piece : Ink.pieces(key.shape())) {
+                    assertThat(Ink.isBody(drawing, piece[0], piece[1]))
+                            .as("%s at %s mm", view, scale)
+                            .isFalse();
+                }
+            }
+        }
+    }
+
+    @Test
+    void keysOfLargePrintAreLarger() {
+        Drawing drawing =
+                DRAWER.draw(WALL_LEAN, View.SIDE, DrawingStyle.paper(50).withKeys(8.4, 18), Annotations.ofKeys(KEYS));
+        DrawnPath disc = Ink.of(drawing, Role.KEY).get(0);
+        assertThat(disc.box().width()).isCloseTo(8.4, org.assertj.core.data.Offset.offset(0.05));
+    }
+
+    @Test
+    void keysMayBeWrittenInOtherDigits() {
+        Annotations arabic = Annotations.ofKeys(Map.of("reach", "٤"));
+        Drawing drawing = DRAWER.draw(WALL_LEAN, View.SIDE, DrawingStyle.paper(46), arabic);
+        assertThat(Ink.of(drawing, Role.KEY).get(1).shape().isEmpty()).isFalse();
+    }
+
+    @Test
+    void strokesOfTheHatchStayInsideTheFeltRegion() {
+        Drawing drawing = DRAWER.draw(LIFT, new View(-32, 26), DrawingStyle.paper(50), Annotations.NONE);
+        var region = Ink.outline(Ink.of(drawing, Role.FEEL).get(0).shape());
+        List<double[]> strokes = Ink.pieces(drawing, Role.HATCH);
+        assertThat(strokes).isNotEmpty();
+        for (double[] s : strokes) {
+            for (double share : new double[] {0.1, 0.5, 0.9}) {
+                assertThat(region.contains(s[0] + (s[2] - s[0]) * share, s[1] + (s[3] - s[1]) * share))
+                        .isTrue();
+            }
+        }
+    }
+
+    @Test
+    void aSwingNeedsTheStartPose() {
+        Drawing drawing = DRAWER.draw(LIFT, View.SIDE, DrawingStyle.paper(50), Annotations.NONE);
+        assertThat(drawing.anchors()).containsKey("lift");
+    }
+
+    @Test
+    void aMeasureIsDrawnWhereTheViewShowsItAndLeftOutWhereItDoesNot() {
+        Annotations heels = Annotations.NONE.withDimensions(
+                List.of(new Annotations.Dimension("heel-back.R", "wall", 'x', "26 cm")));
+        Drawing side = DRAWER.draw(WALL_LEAN, View.SIDE, DrawingStyle.paper(46), heels);
+        Drawing front = DRAWER.draw(WALL_LEAN, View.FRONT, DrawingStyle.paper(46), heels);
+        assertThat(Ink.of(side, Role.DIMENSION)).isNotEmpty();
+        assertThat(Ink.of(front, Role.DIMENSION)).isEmpty();
+    }
+
+    @Test
+    void theBracketIsAsLongAsTheDistanceOnPaper() {
+        Annotations heels = Annotations.NONE.withDimensions(
+                List.of(new Annotations.Dimension("heel-back.R", "wall", 'x', "26 cm")));
+        Drawing side = DRAWER.draw(WALL_LEAN, View.SIDE, DrawingStyle.paper(46), heels);
+        DrawnPath bracket = Ink.of(side, Role.DIMENSION).stream()
+                .filter(p -> p.strokeWidth() == 0.45)
+                .findFirst()
+                .orElseThrow();
+        double heelFromWall = WALL_LEAN.point("heel-back.R").x() * 46;
+        assertThat(bracket.shape().box().width()).isCloseTo(heelFromWall, org.assertj.core.data.Offset.offset(0.03));
+    }
+}
