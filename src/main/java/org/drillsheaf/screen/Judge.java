@@ -143,10 +143,12 @@ final class Judge {
     private List<Evidence> evidence() {
         List<Evidence> evidence = new ArrayList<>();
         for (Rule rule : presentation.required()) {
-            evidence.add(line(rule, Evidence.Role.REQUIRED));
             Rule inner = rule instanceof Rule.Named named ? named.rule() : rule;
             if (inner instanceof Rule.Count count) {
+                evidence.add(counted(rule, count));
                 count.rules().forEach(r -> evidence.add(line(r, Evidence.Role.REQUIRED)));
+            } else {
+                evidence.add(line(rule, Evidence.Role.REQUIRED));
             }
         }
         for (Rule rule : presentation.supporting()) {
@@ -168,13 +170,28 @@ final class Judge {
 
     private Evidence line(Rule rule, Evidence.Role role) {
         Truth truth = rule.truth(facts, side);
-        Evidence.Kind kind =
-                switch (truth) {
-                    case TRUE -> Evidence.Kind.FOR;
-                    case FALSE -> Evidence.Kind.AGAINST;
-                    case UNKNOWN -> Evidence.Kind.NOT_KNOWN;
-                };
-        return new Evidence(kind, role, phrases.withTruth(rule, truth, side));
+        return new Evidence(kind(truth), role, phrases.withTruth(rule, truth, side));
+    }
+
+    /** The values stand with the members, which follow. */
+    private Evidence counted(Rule rule, Rule.Count count) {
+        long hold = count.rules().stream()
+                .filter(r -> r.truth(facts, side).isTrue())
+                .count();
+        long unknown = count.rules().stream()
+                .filter(r -> r.truth(facts, side).isUnknown())
+                .count();
+        String words = phrases.rule(rule, side) + ": " + hold + " of "
+                + count.rules().size() + " there" + (unknown > 0 ? ", " + unknown + " not known" : "");
+        return new Evidence(kind(rule.truth(facts, side)), Evidence.Role.REQUIRED, words);
+    }
+
+    private static Evidence.Kind kind(Truth truth) {
+        return switch (truth) {
+            case TRUE -> Evidence.Kind.FOR;
+            case FALSE -> Evidence.Kind.AGAINST;
+            case UNKNOWN -> Evidence.Kind.NOT_KNOWN;
+        };
     }
 
     private List<String> openBecause(boolean mixed) {

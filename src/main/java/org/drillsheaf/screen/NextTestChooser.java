@@ -103,7 +103,15 @@ record NextTestChooser(
                 candidate.bits(),
                 test.minutes(),
                 test.minutes() == 1 ? "minute" : "minutes");
-        return new NextTest(test, candidate.bits(), repeat, test.minutes(), reason);
+        return new NextTest(test, candidate.bits(), repeat, test.minutes(), reason + care(test));
+    }
+
+    private String care(MovementTest test) {
+        return facts.bars().conditions().stream()
+                .filter(c -> test.cares().containsKey(c.id()))
+                .map(c -> ". With care (" + c.id() + "): "
+                        + test.cares().getOrDefault(c.id(), "").replaceFirst("\\.$", ""))
+                .collect(Collectors.joining());
     }
 
     /** Only while the answer is not known. */

@@ -138,7 +138,10 @@ record Phrases(Battery battery, Map<String, String> names, ReadingFacts facts) {
             String value = finding.values().isEmpty() ? finding.kind().words() : finding.values();
             String remark =
                     switch (finding.kind()) {
-                        case AT_THE_LINE, PAINFUL -> ", " + finding.kind().words();
+                        case AT_THE_LINE, PAINFUL ->
+                            finding.values().isEmpty()
+                                    ? ""
+                                    : ", " + finding.kind().words();
                         case NOT_TESTED -> finding.values().isEmpty() ? "" : ", does not count";
                         case FULL -> finding.beyond().isUnknown() ? ", perhaps beyond" : "";
                         default -> "";

@@ -74,7 +74,7 @@ public record ReadingRules(Battery battery, Presentations presentations, SafetyG
                 choice.standIn(),
                 age >= FEW_DATA_FROM,
                 noReference,
-                remarks(client, visit, age, findings, conditions));
+                remarks(client, visit, age, findings));
     }
 
     /** What rules ask about a reading that was already made. */
@@ -213,8 +213,7 @@ public record ReadingRules(Battery battery, Presentations presentations, SafetyG
         return all;
     }
 
-    private List<String> remarks(
-            Client client, Visit visit, int age, List<Finding> findings, List<ClientCondition> conditions) {
+    private static List<String> remarks(Client client, Visit visit, int age, List<Finding> findings) {
         List<String> remarks = new ArrayList<>();
         if (age >= FEW_DATA_FROM) {
             remarks.add("Few data: hardly anybody of this age was measured for these cut-offs.");
@@ -242,16 +241,6 @@ public record ReadingRules(Battery battery, Presentations presentations, SafetyG
                     .ifPresent(m -> remarks.add(finding.test().name() + " is of " + m.date() + "."));
         }
         remarks.addAll(barred);
-        for (ClientCondition condition : conditions) {
-            for (Finding finding : findings) {
-                String care = finding.test().cares().get(condition.id());
-                if (care != null
-                        && finding.kind() == FindingKind.NOT_TESTED
-                        && finding.side().isEmpty()) {
-                    remarks.add("With care, " + finding.test().name() + " (" + condition.id() + "): " + care);
-                }
-            }
-        }
         return List.copyOf(new LinkedHashSet<>(remarks));
     }
 }

@@ -122,6 +122,29 @@ class ReadingTest {
     }
 
     @Test
+    void theNextTestSaysWhatNeedsCare() {
+        Reading reading =
+                InventedScreen.read(WOMAN, List.of(ClientCondition.of("falls")), BOTH_HIPS_AND_LOW_SQUAT, Map.of());
+
+        assertThat(reading.nextTest().orElseThrow().reason()).endsWith("1 minute. With care (falls): Wall behind");
+    }
+
+    @Test
+    void aCountInTheEvidenceSaysHowManyHoldAndListsThem() {
+        PresentationReading both = InventedScreen.table("invented-screens.txt")
+                .get(34)
+                .read()
+                .presentation("extension-both-sides", Optional.empty())
+                .orElseThrow();
+
+        assertThat(both.evidence())
+                .extracting(Evidence::words)
+                .contains(
+                        "two outer signs of an extended body: 4 of 5 there, 1 not known",
+                        "the squat stalls and goes deeper only by tucking: not known (painful)");
+    }
+
+    @Test
     void noTestThatAConditionBarsIsProposedForAnyRowAndAnyCondition() {
         List<String> conditions = House.RULES.battery().tests().values().stream()
                 .flatMap(t -> t.bars().stream())
