@@ -39,8 +39,8 @@ class ClientHandoutTest {
         assertThat(headings).startsWith("H1").filteredOn(h -> h.equals("H1")).hasSize(1);
         assertThat(headings)
                 .filteredOn(h -> h.equals("H2"))
-                .as("stop, cautions, order, if this happens, 5 drills")
-                .hasSize(9);
+                .as("stop, cautions, order, if this happens, 5 drills, faults")
+                .hasSize(10);
         List<String> block = PdfProof.section(tree, 1);
         assertThat(block.stream().map(String::strip))
                 .as("one drill")
@@ -52,7 +52,7 @@ class ClientHandoutTest {
         assertThat(tree)
                 .as("layout tables are no tables")
                 .filteredOn(l -> l.strip().equals("Table"))
-                .hasSize(3);
+                .hasSize(4);
     }
 
     @Test
@@ -125,6 +125,13 @@ class ClientHandoutTest {
         } finally {
             TimeZone.setDefault(before);
         }
+    }
+
+    @Test
+    void faultsStandAfterTheDrillsWithWhatMendsThem() {
+        assertThat(PdfProof.text(A4_PDF))
+                .containsSubsequence(
+                        "Drill 5 of 5", "You push with your legs. Soften your knees. Let your heels get heavy.");
     }
 
     @Test
