@@ -1,0 +1,67 @@
+package org.drillsheaf.figure.pose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.drillsheaf.Problem;
+import org.drillsheaf.Problems;
+import org.drillsheaf.YamlNode;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every pose of the library, the variants' too. */
+class LibraryPosesTest {
+
+    static Stream<Path> drills() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("exercise-library"))) {
+            return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList().stream();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("drills")
+    void contactsAreMetAndNoWrittenAngleMovesByMoreThanFiveDegrees(Path drill) {
+        Problems problems = new Problems();
+        List<SolvedSheet> sheets = sheets(drill, problems);
+
+        for (SolvedSheet sheet : sheets) {
+            problems.addAll(sheet.problems());
+        }
+        assertThat(problems.all()).extracting(Problem::message).isEmpty();
+        assertThat(sheets).hasSizeGreaterThan(0);
+        // a variant may do without the wall that a distance is measured from, and then has other words too
+        SolvedSheet own = sheets.get(0);
+        assertThat(own.distances()).hasSameSizeAs(own.sheet().distances());
+        assertThat(own.distances().values()).allMatch(statures -> statures > .005 && statures < 1.5);
+    }
+
+    /** The drill's own sheet and that of each variant that changes the pose. */
+    private static List<SolvedSheet> sheets(Path drill, Problems problems) {
+        YamlNode file = YamlNode.parse(drill.getFileName().toString(), read(drill), problems)
+                .orElseThrow();
+        YamlNode own = file.get("pose").orElseThrow();
+        List<SolvedSheet> sheets = new ArrayList<>();
+        PoseSheetReader.read(own, problems).map(PoseSheet::solve).ifPresent(sheets::add);
+        for (YamlNode variant : file.get("variants").map(YamlNode::items).orElse(List.of())) {
+            variant.get("pose")
+                    .flatMap(changed -> PoseSheetReader.read(own.with(changed), problems))
+                    .map(PoseSheet::solve)
+                    .ifPresent(sheets::add);
+        }
+        return sheets;
+    }
+
+    private static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
