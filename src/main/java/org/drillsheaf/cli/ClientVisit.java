@@ -16,6 +16,7 @@ import org.drillsheaf.client.ClientFile;
 import org.drillsheaf.client.ClientReader;
 import org.drillsheaf.client.Visit;
 import org.drillsheaf.drill.Drill;
+import org.drillsheaf.drill.safety.ActiveCondition;
 import org.drillsheaf.drill.safety.ClientSafety;
 import org.drillsheaf.program.CoachWishes;
 import org.drillsheaf.program.CoachWishesReader;
@@ -100,11 +101,8 @@ record ClientVisit(
                 conditions.add(ClientCondition.of(following.id()));
             }
         }
-        Set<String> seen = visit.observed().entrySet().stream()
-                .filter(Map.Entry::getValue)
-                .map(Map.Entry::getKey)
-                .collect(Collectors.toSet());
-        ClientSafety safety = ClientSafety.of(knowledge.safetyRules(), conditions, visit.date(), reading.age(), seen);
+        ClientSafety safety =
+                ClientSafety.of(knowledge.safetyRules(), conditions, visit.date(), reading.age(), seen(visit));
         return new ClientVisit(file.client(), visit, readings, List.copyOf(conditions), safety, wishes);
     }
 
@@ -124,6 +122,29 @@ record ClientVisit(
                     knowledge.vocabulary().reading().read(file.client(), file.conditions(), visit, screen, before));
         }
         return List.copyOf(readings);
+    }
+
+    /** The conditions told and those that they switch on, which bar tests as well. */
+    private static List<ClientCondition> withSwitchedOn(ClientFile file, Visit visit, Knowledge knowledge) {
+        ClientSafety safety = ClientSafety.of(
+                knowledge.safetyRules(),
+                file.conditions(),
+                visit.date(),
+                file.client().born().ageOn(visit.date()),
+                seen(visit));
+        List<ClientCondition> all = new ArrayList<>(file.conditions());
+        safety.active().stream()
+                .map(ActiveCondition::id)
+                .filter(id -> all.stream().noneMatch(c -> c.id().equals(id)))
+                .forEach(id -> all.add(ClientCondition.of(id)));
+        return List.copyOf(all);
+    }
+
+    private static Set<String> seen(Visit visit) {
+        return visit.observed().entrySet().stream()
+                .filter(Map.Entry::getValue)
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
     }
 
     private static CoachWishes wishes(Visit visit, Knowledge knowledge, Problems problems) {
