@@ -6,13 +6,10 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
 import org.drillsheaf.Problem;
-import org.drillsheaf.Side;
 import org.drillsheaf.YamlNode;
-import org.drillsheaf.client.ClientCondition;
 import org.drillsheaf.drill.Catalogue;
 import org.drillsheaf.drill.Drill;
 import org.drillsheaf.drill.DrillReader;
@@ -21,7 +18,6 @@ import org.drillsheaf.drill.safety.Condition;
 import org.drillsheaf.drill.safety.PoseMeasuring;
 import org.drillsheaf.drill.safety.Safety;
 import org.drillsheaf.drill.safety.SafetyRules;
-import org.drillsheaf.drill.safety.SettingDefinition;
 
 /**
  * Looks through a catalogue that could be read. What could not be read is told by the reader already.
@@ -31,6 +27,8 @@ import org.drillsheaf.drill.safety.SettingDefinition;
 public record CatalogueCheck(Catalogue catalogue, SafetyRules rules, DrillReader reader, LocalDate today) {
     /** A review older than this is told. House setting, months. */
     public static final int OLDEST_REVIEW_MONTHS = 24;
+    /** Coverage is counted for clients whose condition began so long ago. */
+    private static final int WEEKS_AGO = 16;
 
     /** What was found. */
     public record Result(List<Problem> problems, Coverage coverage) {
@@ -127,45 +125,13 @@ public record CatalogueCheck(Catalogue catalogue, SafetyRules rules, DrillReader
 
     /** For every condition a client past its waiting times, who was seen getting down and up. */
     private Map<String, ClientSafety> clients() {
+        UsualClient usual = new UsualClient(rules, today);
         Map<String, ClientSafety> clients = new LinkedHashMap<>();
         for (Condition condition : rules.conditions().values()) {
-            Map<String, String> answered = new LinkedHashMap<>();
-            for (SettingDefinition setting : condition.settings().values()) {
-                if (CLEARED.containsKey(setting.id())) {
-                    answered.put(setting.id(), CLEARED.get(setting.id()));
-                }
-            }
             clients.put(
                     condition.id(),
-                    ClientSafety.of(
-                            rules,
-                            List.of(new ClientCondition(
-                                    condition.id(),
-                                    Set.of(Side.RIGHT),
-                                    Optional.of(today.minusWeeks(16)),
-                                    answered,
-                                    Optional.empty(),
-                                    Set.of(),
-                                    0)),
-                            today,
-                            40,
-                            Set.of("down-to-floor", "balance", "another-adult")));
+                    usual.with(condition, WEEKS_AGO, Set.of("down-to-floor", "balance", "another-adult")));
         }
         return clients;
     }
-
-    /** Answers that end a waiting time or tell the usual case; everything else stays cautious. */
-    private static final Map<String, String> CLEARED = Map.ofEntries(
-            Map.entry("floor-allowed", "yes"),
-            Map.entry("approach-known", "yes"),
-            Map.entry("back-rules-too", "no"),
-            Map.entry("limits-written", "yes"),
-            Map.entry("full-weight-allowed", "yes"),
-            Map.entry("clinician-cleared", "yes"),
-            Map.entry("cleared", "yes"),
-            Map.entry("chest-cut-recent", "no"),
-            Map.entry("device-recent", "no"),
-            Map.entry("legs-give-way", "no"),
-            Map.entry("consent", "yes"),
-            Map.entry("clinician-checked", "yes"));
 }

@@ -4,14 +4,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.drillsheaf.Problem;
 import org.drillsheaf.Problems;
-import org.drillsheaf.Side;
 import org.drillsheaf.YamlNode;
-import org.drillsheaf.client.ClientCondition;
 import org.drillsheaf.drill.Action;
 import org.drillsheaf.drill.Drill;
 import org.drillsheaf.drill.DrillReader;
@@ -19,7 +16,6 @@ import org.drillsheaf.drill.Keyframe;
 import org.drillsheaf.drill.Step;
 import org.drillsheaf.drill.Variant;
 import org.drillsheaf.drill.safety.ActiveCondition;
-import org.drillsheaf.drill.safety.ClientSafety;
 import org.drillsheaf.drill.safety.Condition;
 import org.drillsheaf.drill.safety.Safety;
 import org.drillsheaf.drill.safety.SafetyRules;
@@ -97,17 +93,10 @@ record PoseCheck(DrillReader reader, SafetyRules rules, Safety safety, LocalDate
     }
 
     private void difference(Drill drill, Condition condition, List<Problem> problems) {
-        ClientCondition told = new ClientCondition(
-                condition.id(),
-                Set.of(Side.RIGHT),
-                Optional.of(today.minusWeeks(WEEKS_AGO)),
-                Map.of(),
-                Optional.empty(),
-                Set.of(),
-                0);
-        Optional<ActiveCondition> active = ClientSafety.of(rules, List.of(told), today, 40, Set.of()).active().stream()
-                .filter(a -> a.id().equals(condition.id()))
-                .findFirst();
+        Optional<ActiveCondition> active = new UsualClient(rules, today)
+                .with(condition, WEEKS_AGO, Set.of()).active().stream()
+                        .filter(a -> a.id().equals(condition.id()))
+                        .findFirst();
         active.map(a -> safety.compare(drill, a)).ifPresent(difference -> {
             Action computed = difference.computed();
             Action tagged = difference.tagged();

@@ -1,0 +1,97 @@
+package org.drillsheaf.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.drillsheaf.Problem;
+import org.drillsheaf.Problem.Severity;
+import org.drillsheaf.Problems;
+import org.drillsheaf.drill.Catalogue;
+import org.drillsheaf.drill.DrillReader;
+import org.drillsheaf.drill.check.CatalogueCheck;
+import org.drillsheaf.drill.library.Library;
+import org.drillsheaf.drill.library.LibraryFiles;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Looks through the exercise library and says what to mend; changes nothing. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        description = "Checks the drills of a folder: texts, numbers, poses, safety tags, families, coverage.",
+        footer = {"", "Exit codes: 0 no errors, 1 errors in the catalogue, 2 bad input."})
+final class CheckCommand implements Callable<Integer> {
+    @CommandLine.Spec
+    private CommandSpec spec;
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "<dir>",
+            description = "The folder of drills; the program's own exercise-library by default.")
+    private @Nullable Path drills;
+
+    @Option(
+            names = "--today",
+            paramLabel = "<date>",
+            description = "The day that reviews are counted to, for example 2026-11-25; today by default.")
+    private @Nullable LocalDate today;
+
+    @Option(names = "--format", defaultValue = "text", description = "text or json (default: ${DEFAULT-VALUE}).")
+    private Format format;
+
+    /** How the result is printed. */
+    enum Format {
+        text,
+        json
+    }
+
+    @Override
+    public Integer call() {
+        Folders folders = Folders.ofThisProgram();
+        Path folder = Optional.ofNullable(drills).orElseGet(folders::catalogue);
+        if (!Files.isDirectory(folder)) {
+            throw BadInput.because(folder.toString(), "There is no such folder", "Name the folder that holds drills");
+        }
+        CheckReport report = check(folders, folder);
+        PrintWriter out = spec.commandLine().getOut();
+        if (format == Format.json) {
+            out.println(report.json());
+        } else {
+            report.print(out);
+        }
+        return report.count(Severity.ERROR) == 0 ? ExitCode.DONE : ExitCode.CANNOT;
+    }
+
+    private CheckReport check(Folders folders, Path folder) {
+        try (Progress progress = new Progress(spec.commandLine().getErr())) {
+            progress.stage("Reading the vocabularies and the catalogue");
+            Problems problems = new Problems();
+            Optional<DrillReader> reader = LibraryFiles.drillReader(folders.home(), problems);
+            Optional<Library> library =
+                    LibraryFiles.read(folders.home(), folder.toAbsolutePath().normalize(), problems);
+            if (library.isEmpty() || reader.isEmpty()) {
+                BadInput.stopAtErrors(problems);
+            }
+            Catalogue catalogue = library.orElseThrow().catalogue();
+            progress.stage("Checking " + catalogue.drills().size() + " drills");
+            CatalogueCheck.Result result = new CatalogueCheck(
+                            catalogue,
+                            library.orElseThrow().safetyRules(),
+                            reader.orElseThrow(),
+                            Optional.ofNullable(today).orElseGet(LocalDate::now))
+                    .run(done -> {});
+            List<Problem> all = new ArrayList<>(problems.all());
+            all.addAll(result.problems());
+            return new CheckReport(catalogue, all, result.coverage());
+        }
+    }
+}

@@ -1,0 +1,91 @@
+package org.drillsheaf.cli;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import java.io.PrintWriter;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.drillsheaf.Problem;
+import org.drillsheaf.Problem.Severity;
+import org.drillsheaf.drill.Catalogue;
+import org.drillsheaf.drill.check.Coverage;
+
+/**
+ * What the check of a catalogue found, for people and for machines.
+ *
+ * @param problems those of reading first, then those of the check
+ */
+record CheckReport(Catalogue catalogue, List<Problem> problems, Coverage coverage) {
+    private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+    private static final Map<Severity, String> TITLES =
+            Map.of(Severity.ERROR, "Errors", Severity.WARNING, "Warnings", Severity.ADVICE, "Advice");
+
+    CheckReport {
+        problems = List.copyOf(problems);
+    }
+
+    long count(Severity severity) {
+        return problems.stream().filter(p -> p.severity() == severity).count();
+    }
+
+    /** Errors, warnings and advice with their counts, then how far the catalogue reaches. */
+    void print(PrintWriter out) {
+        for (Severity severity : Severity.values()) {
+            if (count(severity) > 0) {
+                out.println(TITLES.get(severity) + " (" + count(severity) + ")");
+                problems.stream().filter(p -> p.severity() == severity).forEach(p -> out.println("  " + p.message()));
+                out.println();
+            }
+        }
+        out.println("Coverage (drills in use; for conditions drills/families left)");
+        coverage.table(List.copyOf(catalogue.words().positions().keySet())).forEach(out::println);
+        out.println();
+        out.println(catalogue.drills().size() + " drills, " + catalogue.inUse().size() + " of them in use: "
+                + count(Severity.ERROR) + " errors, " + count(Severity.WARNING) + " warnings, "
+                + count(Severity.ADVICE) + " pieces of advice.");
+    }
+
+    String json() {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("drills", catalogue.drills().size());
+        json.put("in-use", catalogue.inUse().size());
+        for (Severity severity : Severity.values()) {
+            json.put(
+                    TITLES.get(severity).toLowerCase(Locale.ROOT),
+                    problems.stream()
+                            .filter(p -> p.severity() == severity)
+                            .map(CheckReport::problem)
+                            .toList());
+        }
+        json.put("goals", coverage.byGoalAndPosition());
+        json.put("conditions", conditions());
+        try {
+            return MAPPER.writeValueAsString(json);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("maps of texts and numbers can always be written", e);
+        }
+    }
+
+    private static Map<String, Object> problem(Problem problem) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("file", problem.file());
+        json.put("line", problem.line());
+        json.put("what", problem.what());
+        json.put("remedy", problem.remedy());
+        return json;
+    }
+
+    private Map<String, Object> conditions() {
+        Map<String, Object> json = new TreeMap<>();
+        coverage.byConditionAndPhase().forEach((condition, phases) -> {
+            Map<String, Object> left = new LinkedHashMap<>();
+            phases.forEach((phase, l) -> left.put(phase.id(), Map.of("drills", l.drills(), "families", l.families())));
+            json.put(condition, left);
+        });
+        return json;
+    }
+}
