@@ -30,6 +30,18 @@ class ClientHandoutTest {
         assertThat(PdfProof.pageSizes(pdf)).containsOnly(List.of(paper.widthMillimetres(), paper.heightMillimetres()));
     }
 
+    @ParameterizedTest
+    @CsvSource({"A4, false", "LETTER, false", "A4, true", "LETTER, true"})
+    void spanishPrintsWithoutAnythingStickingOut(Paper paper, boolean large) {
+        Frame frame = SampleDocuments.frame(paper, large);
+        Frame spanish = new Frame(
+                "es", frame.date(), "Marisol", "Marisol Aldecoa", "Tamsin Rook", frame.signedBy(), paper, large);
+
+        byte[] pdf = print(SampleDocuments.handout(spanish, 3));
+
+        assertThat(PdfProof.text(pdf)).contains("Marisol, esta es su práctica", "Llame al 112 ahora");
+    }
+
     @Test
     void structureTreeTellsHeadingsListsTablesAndPictures() {
         List<String> tree = PdfProof.structure(A4_PDF);
