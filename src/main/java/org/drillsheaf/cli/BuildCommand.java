@@ -6,10 +6,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.drillsheaf.program.BuildResult;
-import org.drillsheaf.program.Builder;
-import org.drillsheaf.program.Needs;
-import org.drillsheaf.program.NeedsMaker;
 import org.drillsheaf.program.Program;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -60,19 +56,25 @@ final class BuildCommand implements Callable<Integer> {
         try (Progress progress = new Progress(spec.commandLine().getErr())) {
             progress.stage("Reading the vocabularies and the catalogue");
             Knowledge knowledge = Knowledge.load(folders);
-            ClientVisit read = ClientVisit.read(file, Optional.ofNullable(visit), knowledge);
+            Course course = Course.of(ClientVisit.readAll(file, Optional.ofNullable(visit), knowledge), knowledge);
+            ClientVisit read = course.last().visit();
             TextFile.makeFolder(out);
             new ReadingText(terminal, explain).print(read.client(), read.reading());
+            course.last().change().ifPresent(new ChangeText(terminal, explain)::print);
             Papers papers = new Papers(folders, knowledge, read, out);
             if (!read.reading().safety().isClear()) {
                 return refuse(terminal, read, papers);
             }
+            if (course.last().refers()) {
+                terminal.println();
+                terminal.println("No program: a clinician looks at it first.");
+                return ExitCode.CANNOT;
+            }
             progress.stage("Looking for the best program");
-            Needs needs = needs(knowledge, read);
+            Planning planning = Planning.along(course, knowledge);
             ProgramText text = new ProgramText(terminal, knowledge.catalogue(), explain);
-            text.goals(needs.ahead());
-            BuildResult result = builder(knowledge).build(needs);
-            if (result instanceof Program program) {
+            text.goals(planning.needs().ahead());
+            if (planning.result() instanceof Program program) {
                 text.print(program);
                 progress.stage("Drawing the pictures and printing");
                 List<Path> written = papers.program(program, Optional.ofNullable(signedBy));
@@ -80,7 +82,7 @@ final class BuildCommand implements Callable<Integer> {
                 written.forEach(path -> terminal.println("Wrote " + path));
                 return ExitCode.DONE;
             }
-            text.printRefusal(result);
+            text.printRefusal(planning.result());
             return ExitCode.CANNOT;
         }
     }
@@ -93,19 +95,5 @@ final class BuildCommand implements Callable<Integer> {
             terminal.println("Wrote " + note);
         }
         return ExitCode.CANNOT;
-    }
-
-    private static Needs needs(Knowledge knowledge, ClientVisit read) {
-        return new NeedsMaker(
-                        knowledge.vocabulary().phases(), knowledge.vocabulary().builder())
-                .first(read.client(), read.reading(), read.safety(), read.wishes(), read.gates(knowledge));
-    }
-
-    private static Builder builder(Knowledge knowledge) {
-        return new Builder(
-                knowledge.catalogue(),
-                knowledge.safety(),
-                knowledge.vocabulary().phases(),
-                knowledge.vocabulary().builder());
     }
 }

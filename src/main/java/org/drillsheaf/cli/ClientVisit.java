@@ -30,13 +30,14 @@ import org.drillsheaf.screen.ScreenReader;
 /**
  * One visit of one client as read from a file, with its reading.
  *
- * @param readings of all visits up to this one, oldest first; the last is this visit's
+ * @param before the reading of the visit before; empty at the first one
  * @param conditions as told, with those that follow from the screen
  */
 record ClientVisit(
         Client client,
         Visit visit,
-        List<Reading> readings,
+        Reading reading,
+        Optional<Reading> before,
         List<ClientCondition> conditions,
         ClientSafety safety,
         CoachWishes wishes) {
@@ -44,57 +45,68 @@ record ClientVisit(
     /** Key under which the gates ask whether the goal is barred; see shared/phases.yaml. */
     private static final String TURNING_IN_BARRED = "internal-rotation-barred";
 
-    Reading reading() {
-        return readings.get(readings.size() - 1);
-    }
-
-    /** The reading of the visit before; empty at the first one. */
-    Optional<Reading> before() {
-        return readings.size() < 2 ? Optional.empty() : Optional.of(readings.get(readings.size() - 2));
-    }
-
     /** The gates between the phases as this visit leaves them; what was done but not measured is not counted. */
     List<GateResult> gates(Knowledge knowledge) {
         GateRules rules = new GateRules(knowledge.vocabulary().reading());
-        GateRules.Asked asked = new GateRules.Asked(
-                client,
-                conditions,
-                visit,
-                reading(),
-                before(),
-                Map.of(TURNING_IN_BARRED, safety.barredGoals().containsKey("internal-rotation-reference")));
         return knowledge.vocabulary().gates().stream()
-                .map(gate -> rules.measuredLinesOnly(gate, asked))
+                .map(gate -> rules.measuredLinesOnly(gate, asked()))
                 .toList();
     }
 
+    /** What the gates are asked of. */
+    GateRules.Asked asked() {
+        boolean barred = safety.barredGoals().containsKey("internal-rotation-reference");
+        return new GateRules.Asked(client, conditions, visit, reading, before, Map.of(TURNING_IN_BARRED, barred));
+    }
+
     /**
-     * Reads the file up to a visit.
+     * Reads the file up to a visit, with everything that was entered on the way.
      *
      * @param date the visit; empty for the last one
+     * @return the visits, oldest first; the last is the one asked for
      */
-    static ClientVisit read(Path path, Optional<LocalDate> date, Knowledge knowledge) {
+    static List<ClientVisit> readAll(Path path, Optional<LocalDate> date, Knowledge knowledge) {
         Problems problems = new Problems();
         Optional<ClientFile> read = YamlNode.parse(path.toString(), TextFile.read(path), problems)
                 .flatMap(node -> new ClientReader(knowledge.clientSchema(), knowledge.knownIds()).read(node, problems));
-        List<Screen> screens = read.map(
-                        f -> new ScreenReader(knowledge.vocabulary().reading().battery()).read(f, problems))
-                .orElse(List.of());
+        ScreenReader screenReader =
+                new ScreenReader(knowledge.vocabulary().reading().battery());
+        List<Screen> screens = read.map(f -> screenReader.read(f, problems)).orElse(List.of());
         BadInput.stopAtErrors(problems);
         ClientFile file = read.orElseThrow();
-        Visit visit = date.map(d -> file.visitOn(d)
-                        .orElseThrow(() -> BadInput.because(
-                                path.toString(),
-                                "There is no visit on " + d,
-                                "Name one of "
-                                        + file.visits().stream()
-                                                .map(v -> v.date().toString())
-                                                .collect(Collectors.joining(", ")))))
-                .orElse(file.lastVisit());
-        CoachWishes wishes = wishes(visit, knowledge, problems);
+        LocalDate last = date.orElse(file.lastVisit().date());
+        if (file.visitOn(last).isEmpty()) {
+            String dates = file.visits().stream().map(v -> v.date().toString()).collect(Collectors.joining(", "));
+            throw BadInput.because(path.toString(), "There is no visit on " + last, "Name one of " + dates);
+        }
+        List<ClientVisit> visits = new ArrayList<>();
+        for (Visit visit : file.visits()) {
+            if (!visit.date().isAfter(last)) {
+                Screen screen = screens.stream()
+                        .filter(s -> s.date().equals(visit.date()))
+                        .findFirst()
+                        .orElseThrow();
+                visits.add(one(file, visit, screen, visits, knowledge, problems));
+            }
+        }
         BadInput.stopAtErrors(problems);
-        List<Reading> readings = readings(file, visit, screens, knowledge);
-        Reading reading = readings.get(readings.size() - 1);
+        return List.copyOf(visits);
+    }
+
+    private static ClientVisit one(
+            ClientFile file,
+            Visit visit,
+            Screen screen,
+            List<ClientVisit> earlier,
+            Knowledge knowledge,
+            Problems problems) {
+        Optional<Reading> before = earlier.isEmpty()
+                ? Optional.empty()
+                : Optional.of(earlier.get(earlier.size() - 1).reading());
+        Reading reading = knowledge
+                .vocabulary()
+                .reading()
+                .read(file.client(), withSwitchedOn(file, visit, knowledge), visit, screen, before);
         List<ClientCondition> conditions = new ArrayList<>(file.conditions());
         for (ScreenCondition following : reading.conditions()) {
             if (following.holds() && conditions.stream().noneMatch(c -> c.id().equals(following.id()))) {
@@ -103,25 +115,22 @@ record ClientVisit(
         }
         ClientSafety safety =
                 ClientSafety.of(knowledge.safetyRules(), conditions, visit.date(), reading.age(), seen(visit));
-        return new ClientVisit(file.client(), visit, readings, List.copyOf(conditions), safety, wishes);
+        return new ClientVisit(
+                file.client(),
+                visit,
+                reading,
+                before,
+                List.copyOf(conditions),
+                safety,
+                wishes(visit, knowledge, problems));
     }
 
-    private static List<Reading> readings(ClientFile file, Visit last, List<Screen> screens, Knowledge knowledge) {
-        List<Reading> readings = new ArrayList<>();
-        for (Visit visit : file.visits()) {
-            if (visit.date().isAfter(last.date())) {
-                break;
-            }
-            Screen screen = screens.stream()
-                    .filter(s -> s.date().equals(visit.date()))
-                    .findFirst()
-                    .orElseThrow();
-            Optional<Reading> before =
-                    readings.isEmpty() ? Optional.empty() : Optional.of(readings.get(readings.size() - 1));
-            readings.add(
-                    knowledge.vocabulary().reading().read(file.client(), file.conditions(), visit, screen, before));
-        }
-        return List.copyOf(readings);
+    private static CoachWishes wishes(Visit visit, Knowledge knowledge, Problems problems) {
+        Set<String> drills =
+                knowledge.catalogue().drills().stream().map(Drill::id).collect(Collectors.toSet());
+        CoachWishesReader reader =
+                new CoachWishesReader(knowledge.catalogue().words().goals().keySet(), drills, problems);
+        return visit.coach().map(reader::read).orElse(CoachWishes.NONE);
     }
 
     /** The conditions told and those that they switch on, which bar tests as well. */
@@ -145,13 +154,5 @@ record ClientVisit(
                 .filter(Map.Entry::getValue)
                 .map(Map.Entry::getKey)
                 .collect(Collectors.toSet());
-    }
-
-    private static CoachWishes wishes(Visit visit, Knowledge knowledge, Problems problems) {
-        Set<String> drills =
-                knowledge.catalogue().drills().stream().map(Drill::id).collect(Collectors.toSet());
-        CoachWishesReader reader =
-                new CoachWishesReader(knowledge.catalogue().words().goals().keySet(), drills, problems);
-        return visit.coach().map(reader::read).orElse(CoachWishes.NONE);
     }
 }

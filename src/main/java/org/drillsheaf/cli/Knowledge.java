@@ -16,6 +16,8 @@ import org.drillsheaf.drill.library.LibraryFiles;
 import org.drillsheaf.drill.safety.PoseMeasuring;
 import org.drillsheaf.drill.safety.Safety;
 import org.drillsheaf.drill.safety.SafetyRules;
+import org.drillsheaf.program.Builder;
+import org.drillsheaf.program.NeedsMaker;
 import org.drillsheaf.program.Vocabulary;
 import org.drillsheaf.program.VocabularyReader;
 import org.drillsheaf.screen.SafetyQuestion;
@@ -41,6 +43,14 @@ record Knowledge(Vocabulary vocabulary, Safety safety, YamlSchema clientSchema) 
 
     SafetyRules safetyRules() {
         return vocabulary.library().safetyRules();
+    }
+
+    NeedsMaker needsMaker() {
+        return new NeedsMaker(vocabulary.phases(), vocabulary.builder());
+    }
+
+    Builder builder() {
+        return new Builder(catalogue(), safety, vocabulary.phases(), vocabulary.builder());
     }
 
     /** The ids that a client's file may use. */

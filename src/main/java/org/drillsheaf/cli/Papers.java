@@ -129,7 +129,7 @@ final class Papers {
                 frame,
                 urgency(safety.urgency().orElse(SafetyQuestion.Urgency.TODAY)),
                 safety.stopping().stream().map(Papers::answer).toList(),
-                visit.readings().size() > 1,
+                visit.before().isPresent(),
                 visit.reading().findings().stream()
                         .filter(f -> f.kind() != FindingKind.NOT_TESTED)
                         .map(Papers::measured)

@@ -50,11 +50,13 @@ final class ReadCommand implements Callable<Integer> {
         try (Progress progress = new Progress(spec.commandLine().getErr())) {
             progress.stage("Reading the vocabularies and the catalogue");
             Knowledge knowledge = Knowledge.load(folders);
-            ClientVisit read = ClientVisit.read(file, Optional.ofNullable(visit), knowledge);
+            Course course = Course.of(ClientVisit.readAll(file, Optional.ofNullable(visit), knowledge), knowledge);
+            ClientVisit read = course.last().visit();
             if (format == Format.json) {
                 out.println(ReadingJson.of(read));
             } else {
                 new ReadingText(out, explain).print(read.client(), read.reading());
+                course.last().change().ifPresent(new ChangeText(out, explain)::print);
             }
             return read.reading().safety().isClear() ? ExitCode.DONE : ExitCode.CANNOT;
         }

@@ -45,6 +45,11 @@ public final class NeedsMaker {
         return make(client, reading, safety, wishes, start, Optional.of(before));
     }
 
+    /** The phase to work on after a re-screen. */
+    public Phase phaseAfter(Phase before, NextStep step, CoachWishes wishes) {
+        return StartPhase.after(before, step, wishes).phase();
+    }
+
     private Needs make(
             Client client,
             Reading reading,

@@ -21,12 +21,9 @@ import org.drillsheaf.figure.body.Vec3;
 import org.drillsheaf.figure.pose.SolvedPose;
 import org.drillsheaf.figure.pose.SolvedSheet;
 import org.drillsheaf.handout.PdfProof;
-import org.drillsheaf.program.Builder;
 import org.drillsheaf.program.Entry;
-import org.drillsheaf.program.NeedsMaker;
 import org.drillsheaf.program.PhasePlan;
 import org.drillsheaf.program.Program;
-import org.drillsheaf.program.Vocabulary;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,20 +44,16 @@ class SampleHandoutsTest {
     static void makeThemAll() throws IOException {
         Folders folders = Folders.ofThisProgram();
         knowledge = Knowledge.load(folders);
-        Vocabulary vocabulary = knowledge.vocabulary();
-        Builder builder =
-                new Builder(knowledge.catalogue(), knowledge.safety(), vocabulary.phases(), vocabulary.builder());
-        NeedsMaker needs = new NeedsMaker(vocabulary.phases(), vocabulary.builder());
         for (String id : clients()) {
             Path file = Path.of("samples/clients", id + ".yaml");
-            ClientVisit visit = ClientVisit.read(file, Optional.empty(), knowledge);
+            Course course = Course.of(ClientVisit.readAll(file, Optional.empty(), knowledge), knowledge);
+            ClientVisit visit = course.last().visit();
             Papers papers = new Papers(folders, knowledge, visit, out);
             if (!visit.reading().safety().isClear()) {
                 PDFS.put(id, Files.readAllBytes(papers.referralNote()));
                 continue;
             }
-            Program program = (Program) builder.build(needs.first(
-                    visit.client(), visit.reading(), visit.safety(), visit.wishes(), visit.gates(knowledge)));
+            Program program = (Program) Planning.along(course, knowledge).result();
             VISITS.put(id, visit);
             PROGRAMS.put(id, program);
             PDFS.put(

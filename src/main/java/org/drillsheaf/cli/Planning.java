@@ -1,0 +1,50 @@
+package org.drillsheaf.cli;
+
+import java.util.Optional;
+import org.drillsheaf.program.BuildResult;
+import org.drillsheaf.program.Needs;
+import org.drillsheaf.program.Program;
+
+/**
+ * The program of the last visit of a course. A file holds no programs, so those of the earlier visits are built again from
+ * what was known then; the last one changes no more of them than it must.
+ */
+record Planning(Needs needs, BuildResult result) {
+
+    static Planning along(Course course, Knowledge knowledge) {
+        Optional<Program> before = Optional.empty();
+        Planning planning = null;
+        for (Course.Stop stop : course.stops()) {
+            if (!stop.visit().reading().safety().isClear()) {
+                continue;
+            }
+            Needs needs = needs(stop, before, knowledge);
+            planning = new Planning(needs, knowledge.builder().build(needs));
+            if (planning.result() instanceof Program program) {
+                before = Optional.of(program);
+            }
+        }
+        if (planning == null) {
+            throw new IllegalArgumentException("the last visit must be clear");
+        }
+        return planning;
+    }
+
+    private static Needs needs(Course.Stop stop, Optional<Program> before, Knowledge knowledge) {
+        ClientVisit visit = stop.visit();
+        if (before.isPresent() && stop.change().isPresent()) {
+            return knowledge
+                    .needsMaker()
+                    .after(
+                            before.get(),
+                            stop.change().get().decision().step(),
+                            visit.client(),
+                            visit.reading(),
+                            visit.safety(),
+                            visit.wishes());
+        }
+        return knowledge
+                .needsMaker()
+                .first(visit.client(), visit.reading(), visit.safety(), visit.wishes(), visit.gates(knowledge));
+    }
+}
