@@ -21,8 +21,6 @@ import org.drillsheaf.drill.check.Coverage;
  */
 record CheckReport(Catalogue catalogue, List<Problem> problems, Coverage coverage) {
     private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-    private static final Map<Severity, String> TITLES =
-            Map.of(Severity.ERROR, "Errors", Severity.WARNING, "Warnings", Severity.ADVICE, "Advice");
 
     CheckReport {
         problems = List.copyOf(problems);
@@ -36,7 +34,7 @@ record CheckReport(Catalogue catalogue, List<Problem> problems, Coverage coverag
     void print(PrintWriter out) {
         for (Severity severity : Severity.values()) {
             if (count(severity) > 0) {
-                out.println(TITLES.get(severity) + " (" + count(severity) + ")");
+                out.println(title(severity) + " (" + count(severity) + ")");
                 problems.stream().filter(p -> p.severity() == severity).forEach(p -> out.println("  " + p.message()));
                 out.println();
             }
@@ -49,13 +47,21 @@ record CheckReport(Catalogue catalogue, List<Problem> problems, Coverage coverag
                 + count(Severity.ADVICE) + " pieces of advice.");
     }
 
+    private static String title(Severity severity) {
+        return switch (severity) {
+            case ERROR -> "Errors";
+            case WARNING -> "Warnings";
+            case ADVICE -> "Advice";
+        };
+    }
+
     String json() {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("drills", catalogue.drills().size());
         json.put("in-use", catalogue.inUse().size());
         for (Severity severity : Severity.values()) {
             json.put(
-                    TITLES.get(severity).toLowerCase(Locale.ROOT),
+                    title(severity).toLowerCase(Locale.ROOT),
                     problems.stream()
                             .filter(p -> p.severity() == severity)
                             .map(CheckReport::problem)
