@@ -156,7 +156,8 @@ final class DrillBlockMaker {
                 }
             }
         }
-        String posture = sheet.sheet().pose(frame).orElseThrow().root().id();
+        String written = sheet.sheet().pose(frame).orElseThrow().root().id();
+        String posture = mirrored ? otherLying(written) : written;
         String alternative = messages.say(
                         "picture.alternative",
                         Map.of(
@@ -165,6 +166,14 @@ final class DrillBlockMaker {
                                 "posture", messages.say("posture." + posture, Map.of())))
                 + keyed;
         return new DrillFigures.Frame(frame, keys, dimensions, alternative);
+    }
+
+    private static String otherLying(String posture) {
+        return switch (posture) {
+            case "side-lying-left" -> "side-lying-right";
+            case "side-lying-right" -> "side-lying-left";
+            default -> posture;
+        };
     }
 
     private static String otherSide(String point) {

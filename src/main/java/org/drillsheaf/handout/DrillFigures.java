@@ -115,9 +115,10 @@ final class DrillFigures {
 
     private Drawing draw(SolvedSheet sheet, PoseFrame frame, DrawingStyle style, Annotations annotations) {
         SolvedPose pose = sheet.pose(frame).orElseThrow();
-        View view =
+        View written =
                 sheet.sheet().views().stream().findFirst().flatMap(View::parse).orElse(View.SIDE);
-        return drawer.draw(pose, view, style, annotations);
+        // The view is written for the right side; mirrored with the pose, the working side stays near.
+        return drawer.draw(pose, pose.isMirrored() ? written.mirrored() : written, style, annotations);
     }
 
     /** The same picture where no step list explains its numbers. */

@@ -2,6 +2,9 @@ package org.drillsheaf.handout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Map;
 import org.drillsheaf.Problems;
@@ -59,6 +62,64 @@ class HandoutMakerTest {
         assertThat(move.figure().alternative())
                 .startsWith("Picture B, Move: a person leaning")
                 .contains("Reach both hands forward and down");
+    }
+
+    @Test
+    void leftDrillIsDrawnAsTheMirroredPictureOfTheRightOne() {
+        List<DrillBlock> both = make(SamplePrograms.order(
+                        "en", Paper.A4, false, List.of("side-heel-to-wall@right", "side-heel-to-wall@left")))
+                .drills();
+
+        for (int group = 0; group < both.get(0).groups().size(); group++) {
+            BufferedImage right = painted(both.get(0).groups().get(group).figure());
+            BufferedImage left = painted(both.get(1).groups().get(group).figure());
+            assertThat(left.getWidth()).isEqualTo(right.getWidth());
+            assertThat(shareThatDiffers(flipped(right), left))
+                    .as("only the digit of a key is not flipped")
+                    .isLessThan(0.03);
+            assertThat(shareThatDiffers(flipped(right), right)).isGreaterThan(0.03);
+        }
+        assertThat(both.get(0).groups().get(0).figure().alternative()).contains("lying on the left side");
+        assertThat(both.get(1).groups().get(0).figure().alternative()).contains("lying on the right side");
+    }
+
+    private static BufferedImage painted(DrillBlock.Figure figure) {
+        int dotsPerMillimetre = 4;
+        BufferedImage image = new BufferedImage(
+                (int) Math.ceil(figure.picture().widthMm() * dotsPerMillimetre),
+                (int) Math.ceil(figure.picture().heightMm() * dotsPerMillimetre),
+                BufferedImage.TYPE_BYTE_GRAY);
+        Graphics2D surface = image.createGraphics();
+        surface.setColor(Color.WHITE);
+        surface.fillRect(0, 0, image.getWidth(), image.getHeight());
+        surface.scale(dotsPerMillimetre, dotsPerMillimetre);
+        figure.picture().painter().paint(surface);
+        surface.dispose();
+        return image;
+    }
+
+    private static BufferedImage flipped(BufferedImage image) {
+        BufferedImage flipped = new BufferedImage(image.getWidth(), image.getHeight(), image.getType());
+        Graphics2D surface = flipped.createGraphics();
+        surface.drawImage(image, image.getWidth(), 0, -image.getWidth(), image.getHeight(), null);
+        surface.dispose();
+        return flipped;
+    }
+
+    /** Share of the dots of which a dot of about the same grey is not near in the other picture. */
+    private static double shareThatDiffers(BufferedImage one, BufferedImage other) {
+        int differing = 0;
+        for (int x = 1; x < one.getWidth() - 1; x++) {
+            for (int y = 1; y < one.getHeight() - 1; y++) {
+                boolean near = false;
+                for (int place = 0; place < 9; place++) {
+                    int grey = other.getRaster().getSample(x + place % 3 - 1, y + place / 3 - 1, 0);
+                    near |= Math.abs(one.getRaster().getSample(x, y, 0) - grey) < 64;
+                }
+                differing += near ? 0 : 1;
+            }
+        }
+        return differing / (double) (one.getWidth() * one.getHeight());
     }
 
     @Test
