@@ -79,7 +79,7 @@ final class ArmShape {
 
     private void addThumb(Vec3 wrist, Rotation hand) {
         Vec3 base = wrist.plus(hand.apply(.0085, -.016, -s * .002));
-        Vec3 along = hand.apply(.55, -.80, -s * .22).unit();
+        Vec3 along = hand.apply(.55, -.80, -s * .06).unit();
         Vec3 outside = hand.axisZ().cross(along).unit();
         Vec3 front = along.cross(outside).times(s);
         flesh.add("thumb" + end, group, new Loft(base, front, along, outside, .046, flesh.sections.thumb()));
