@@ -28,16 +28,21 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Draws one drill, a pose file, or the contact sheet of the whole catalogue. */
+/** Draws one drill, movement test or pose file, or a contact sheet of the whole catalogue or of the tests. */
 @Command(
         name = "draw",
         mixinStandardHelpOptions = true,
-        description = "Draws the pictures of a drill or of a pose file, or a contact sheet of the whole catalogue.",
+        description = {
+            "Draws the pictures of a drill, of a movement test or of a pose file,",
+            "or a contact sheet of the whole catalogue or of all movement tests."
+        },
         footer = {
             "",
             "Try: drillsheaf draw wall-lean-breath --out pictures",
             "     drillsheaf draw wall-lean-breath --view q:40,14 --keyframe move --format png --out reach.png",
-            "     drillsheaf draw --sheet --out pictures/catalogue.pdf"
+            "     drillsheaf draw thigh-drop --format png --out pictures",
+            "     drillsheaf draw --sheet --out pictures/catalogue.pdf",
+            "     drillsheaf draw --tests --sheet --out pictures/tests.pdf"
         })
 final class DrawCommand implements Callable<Integer> {
     /** Dots on an inch of a PNG: enough for print. */
@@ -49,7 +54,10 @@ final class DrawCommand implements Callable<Integer> {
     @CommandLine.Spec
     private CommandSpec spec;
 
-    @Parameters(arity = "0..1", paramLabel = "<drill|file>", description = "Id of a drill, or a YAML file.")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "<drill|test|file>",
+            description = "Id of a drill or of a movement test, or a YAML file.")
     private @Nullable String what;
 
     @Option(
@@ -85,7 +93,7 @@ final class DrawCommand implements Callable<Integer> {
     @Option(
             names = "--stature",
             paramLabel = "<cm>",
-            description = "Prints the distances for this height in paper pictures.")
+            description = "Prints the distances for this height in paper pictures and in those of tests.")
     private @Nullable Double stature;
 
     @Option(names = "--left", description = "Shows the left side of a sided drill.")
@@ -94,13 +102,19 @@ final class DrawCommand implements Callable<Integer> {
     @Option(names = "--sheet", description = "A contact sheet of every drill in the catalogue, each in its first view.")
     private boolean sheet;
 
+    @Option(names = "--tests", description = "With --sheet: every movement test instead of the drills.")
+    private boolean tests;
+
     @Override
     public Integer call() {
         Folders folders = Folders.ofThisProgram();
         DrillPictures pictures = new DrillPictures(new FigureDrawer(), request());
+        if (tests && !sheet) {
+            throw BadInput.because("--tests", "This goes with --sheet only", "Add --sheet, or name one test");
+        }
         try (Progress progress = new Progress(spec.commandLine().getErr())) {
             if (sheet) {
-                progress.stage("Drawing the catalogue");
+                progress.stage(tests ? "Drawing the movement tests" : "Drawing the catalogue");
                 drawSheet(pictures, folders);
             } else if (what == null) {
                 throw BadInput.because("draw", "Nothing to draw is named", "Name a drill or a file, or use --sheet");
@@ -176,7 +190,7 @@ final class DrawCommand implements Callable<Integer> {
         String kind = kind(List.of("pdf", "png", "svg"));
         Problems problems = new Problems();
         List<ContactSheet.Entry> entries = new ArrayList<>();
-        List<DrawnSource> sources = DrawnSource.catalogue(folders);
+        List<DrawnSource> sources = tests ? DrawnSource.tests(folders) : DrawnSource.catalogue(folders);
         record Result(List<DrillPictures.Named> pictures, Problems problems) {}
         List<Result> results = sources.parallelStream()
                 .map(source -> {
@@ -198,7 +212,10 @@ final class DrawCommand implements Callable<Integer> {
         writePages(pages, kind);
         spec.commandLine()
                 .getOut()
-                .println(entries.size() + " drills on " + pages.size() + (pages.size() == 1 ? " page" : " pages"));
+                .println(entries.size()
+                        + (tests ? " movement tests on " : " drills on ")
+                        + pages.size()
+                        + (pages.size() == 1 ? " page" : " pages"));
     }
 
     private void writePages(List<Drawing> pages, String kind) {

@@ -28,6 +28,9 @@ final class DrillPictures {
     /** The word for a view chosen by the program. */
     static final String AUTOMATIC = "auto";
 
+    /** Height for the distances of a test's picture when none was asked for, centimetres: that of the props' sizes. */
+    private static final double REFERENCE_STATURE = 172;
+
     private final FigureDrawer drawer;
     private final Request request;
 
@@ -42,7 +45,7 @@ final class DrillPictures {
      * @param view empty for the views of the file
      * @param frame empty for all keyframes
      * @param oneView only the first view of a file
-     * @param statureCentimetres height for the distances in paper pictures; none are drawn without it
+     * @param statureCentimetres height for the distances in paper pictures and in those of tests; without it, tests alone show theirs
      */
     record Request(
             Optional<String> view,
@@ -93,7 +96,10 @@ final class DrillPictures {
                         .orElse(entry.getValue());
                 before = Optional.of(pose);
                 if (request.frame.isEmpty() || request.frame.get() == entry.getKey()) {
-                    Annotations annotations = annotations(pose, keys, distances(sheet, entry.getKey(), pose));
+                    List<Annotations.Dimension> distances = distances(sheet, entry.getKey(), pose, source.isTest());
+                    Annotations annotations = source.isTest()
+                            ? Annotations.NONE.withDimensions(distances)
+                            : annotations(pose, keys, distances);
                     drawn.add(draw(source.name() + "-" + entry.getKey().id(), pose, view, annotations));
                 }
             }
@@ -147,15 +153,17 @@ final class DrillPictures {
         return keys;
     }
 
-    private List<Annotations.Dimension> distances(SolvedSheet sheet, PoseFrame frame, SolvedPose pose) {
+    private List<Annotations.Dimension> distances(SolvedSheet sheet, PoseFrame frame, SolvedPose pose, boolean isTest) {
+        Optional<Double> stature =
+                request.statureCentimetres.or(() -> isTest ? Optional.of(REFERENCE_STATURE) : Optional.empty());
         List<Annotations.Dimension> dimensions = new ArrayList<>();
         for (Distance distance : sheet.sheet().distances()) {
             Optional<Double> statures =
                     distance.frame() == frame && distance.along().isPresent() && !pose.isMirrored()
                             ? distance.in(pose)
                             : Optional.empty();
-            if (statures.isPresent() && request.statureCentimetres.isPresent()) {
-                long centimetres = Math.round(statures.get() * request.statureCentimetres.get());
+            if (statures.isPresent() && stature.isPresent()) {
+                long centimetres = Math.round(statures.get() * stature.get());
                 char axis = distance.along()
                         .orElseThrow()
                         .name()

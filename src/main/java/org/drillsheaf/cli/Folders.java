@@ -31,6 +31,10 @@ record Folders(Path home) {
         return home.resolve("exercise-library");
     }
 
+    Path tests() {
+        return vocabularies().resolve("tests.yaml");
+    }
+
     Path schema(String name) {
         return vocabularies().resolve("schemas").resolve(name + ".schema.json");
     }

@@ -56,6 +56,32 @@ class DrawCommandTest {
     }
 
     @Test
+    void aMovementTestIsDrawnByItsIdWithTheDistanceThatIsMeasured() throws IOException {
+        int code = run("draw", "toe-touch", "--out", folder.toString());
+        assertThat(err.toString()).doesNotContain("tests.yaml");
+        assertThat(code).isZero();
+        assertThat(written()).containsExactly("toe-touch-start-side.svg");
+        String withTheDistance = Files.readString(folder.resolve("toe-touch-start-side.svg"));
+        run("draw", "toe-touch", "--stature", "200", "--out", folder.toString());
+        assertThat(folder.resolve("toe-touch-start-side.svg")).content().isNotEqualTo(withTheDistance);
+    }
+
+    @Test
+    void theSheetOfTheTestsHoldsEveryTest() {
+        Path file = folder.resolve("tests.svg");
+        int code = run("draw", "--tests", "--sheet", "--scale", "30", "--out", file.toString());
+        assertThat(err.toString()).doesNotContain("tests.yaml");
+        assertThat(code).isZero();
+        assertThat(out.toString()).contains("16 movement tests on");
+    }
+
+    @Test
+    void testsWithoutASheetAreRefusedInOneLine() {
+        assertThat(run("draw", "--tests")).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString()).startsWith("--tests: This goes with --sheet only");
+    }
+
+    @Test
     void anUnknownDrillIsToldInOneLine() {
         assertThat(run("draw", "no-such-drill", "--out", folder.toString())).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(err.toString()).startsWith("no-such-drill: There is no drill of this name");

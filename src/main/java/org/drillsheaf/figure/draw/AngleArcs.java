@@ -58,7 +58,8 @@ final class AngleArcs {
         page.take(arc.box().grown(0.3));
         double half = from.get() + turn / 2;
         Spot beside = middle.plus((radius + 3.2) * StrictMath.cos(half), (radius + 3.2) * StrictMath.sin(half));
-        paths.addAll(labels.labelAt(String.format(Locale.ROOT, "%d°", Math.round(degrees)), beside));
+        paths.addAll(labels.labelAt(
+                String.format(Locale.ROOT, "%d°", Math.round(degrees)).replace('-', '−'), beside));
         return paths;
     }
 

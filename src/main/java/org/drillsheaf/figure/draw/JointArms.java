@@ -4,10 +4,11 @@ import java.util.Optional;
 import org.drillsheaf.Side;
 import org.drillsheaf.figure.body.Motion;
 import org.drillsheaf.figure.body.Vec3;
+import org.drillsheaf.figure.pose.Mark;
 import org.drillsheaf.figure.pose.SolvedPose;
 
 /**
- * The two arms of a goniometer laid at a joint.
+ * The two arms of a goniometer laid at a joint, or against the room.
  *
  * @param straight where the farther segment would point at 0 degrees
  * @param segment where it points
@@ -15,8 +16,26 @@ import org.drillsheaf.figure.pose.SolvedPose;
  */
 record JointArms(Vec3 centre, Vec3 straight, Vec3 segment, double degrees) {
 
-    /** @param joint such as {@code knee.R}; empty for a joint that has no arc */
-    static Optional<JointArms> of(SolvedPose pose, String joint) {
+    /** Empty for a joint that has no arc of its own. */
+    static Optional<JointArms> of(SolvedPose pose, Mark.AngleArc mark) {
+        return mark.arms().isPresent()
+                ? againstTheRoom(pose, mark.at(), mark.arms().get())
+                : of(pose, mark.at());
+    }
+
+    private static Optional<JointArms> againstTheRoom(SolvedPose pose, String at, Mark.Arms arms) {
+        Optional<Vec3> centre = pose.findPoint(at);
+        Optional<Vec3> end = pose.findPoint(arms.to());
+        return centre.flatMap(c -> end.map(e -> {
+            Vec3 segment = e.minus(c);
+            double cosine =
+                    Math.max(-1, Math.min(1, segment.unit().dot(arms.zero().unit())));
+            return new JointArms(
+                    c, arms.zero(), segment, arms.counted() * StrictMath.toDegrees(StrictMath.acos(cosine)));
+        }));
+    }
+
+    private static Optional<JointArms> of(SolvedPose pose, String joint) {
         if (!joint.endsWith(".R") && !joint.endsWith(".L")) {
             return Optional.empty();
         }

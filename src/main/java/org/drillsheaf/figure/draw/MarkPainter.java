@@ -213,7 +213,7 @@ final class MarkPainter {
 
     private Optional<Drawn> angle(Mark.AngleArc mark) {
         if (style.kind() == DrawingStyle.Kind.AUTHOR) {
-            JointArms.of(figure.pose(), mark.at())
+            JointArms.of(figure.pose(), mark)
                     .ifPresent(arms -> paths.addAll(arcs.arc(
                             arms.centre(), arms.straight(), arms.segment(), arms.degrees(), mark.millimetres())));
         }

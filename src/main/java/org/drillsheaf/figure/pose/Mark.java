@@ -1,6 +1,7 @@
 package org.drillsheaf.figure.pose;
 
 import java.util.List;
+import java.util.Optional;
 import org.drillsheaf.figure.body.Vec3;
 
 /** A sign on the picture. Each has an id, so that a step of the text can be keyed to it. */
@@ -60,11 +61,28 @@ public sealed interface Mark {
         }
     }
 
-    /** The arc of a joint's angle, in the author's pictures only. */
-    record AngleArc(String id, String at, double millimetres, List<String> views) implements Mark {
+    /**
+     * The arc of an angle, in the author's pictures only.
+     *
+     * @param arms what the angle lies between; empty for the joint's own clinical angle
+     */
+    record AngleArc(String id, String at, Optional<Arms> arms, double millimetres, List<String> views) implements Mark {
         @Override
         public AngleArc mirrored() {
-            return new AngleArc(id, MirroredNames.of(at), millimetres, views);
+            return new AngleArc(id, MirroredNames.of(at), arms.map(Arms::mirrored), millimetres, views);
+        }
+    }
+
+    /**
+     * The arms of a goniometer laid against the room, such as a shin against the vertical.
+     *
+     * @param zero direction in the world in which the angle is 0
+     * @param to body point that the moving arm points at
+     * @param counted how the value is written: the angle times this, −1 where the test counts this way as minus
+     */
+    record Arms(Vec3 zero, String to, int counted) {
+        Arms mirrored() {
+            return new Arms(zero.mirrored(), MirroredNames.of(to), counted);
         }
     }
 

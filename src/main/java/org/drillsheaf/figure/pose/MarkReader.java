@@ -54,7 +54,7 @@ final class MarkReader {
             case "arrow" -> arrow(id, body, views);
             case "swing" -> swing(id, body, views);
             case "pad" -> pad(id, body, views);
-            case "angle" -> at(body, "angle").map(at -> new Mark.AngleArc(id, at, millimetres(body, "r", 7.5), views));
+            case "angle" -> angle(id, body, views);
             default -> breath(id, body, views);
         };
     }
@@ -115,6 +115,22 @@ final class MarkReader {
         boolean upright =
                 List.of("v", "y", "vertical").contains(body.text("along").orElse("h"));
         return at(body, "pad").map(at -> new Mark.Pad(id, at, millimetres(body, "w", 5), upright, views));
+    }
+
+    /** {@code {at: knee.R, zero: [0, -1, 0], to: ankle.R}}, or {@code {at: knee.R}} for the joint's own angle. */
+    private Optional<Mark> angle(String id, YamlNode body, List<String> views) {
+        numbers.onlyKeys(body, "an angle", List.of("at", "zero", "to", "minus", "r", "views"));
+        if (body.has("zero") != body.has("to")) {
+            body.error(
+                    problems(),
+                    "This angle has only one arm",
+                    "Write both zero: with a direction and to: with a body point, or neither");
+        }
+        Optional<Vec3> zero = body.get("zero").flatMap(n -> numbers.direction(n, "zero"));
+        Optional<String> to = body.get("to").flatMap(words::point);
+        boolean minus = body.get("minus").flatMap(YamlNode::truth).orElse(false);
+        Optional<Mark.Arms> arms = zero.flatMap(z -> to.map(t -> new Mark.Arms(z, t, minus ? -1 : 1)));
+        return at(body, "angle").map(at -> new Mark.AngleArc(id, at, arms, millimetres(body, "r", 7.5), views));
     }
 
     private Optional<Mark> breath(String id, YamlNode body, List<String> views) {
