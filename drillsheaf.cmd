@@ -21,7 +21,7 @@ if not exist "%HOME_DIR%\target\drillsheaf.jar" (
     )
     popd
 )
-"%JAVA_EXE%" -Xshare:auto -XX:+UseSerialGC -Xmx1g -Djava.awt.headless=true ^
+"%JAVA_EXE%" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmx1g -Djava.awt.headless=true ^
     "-Djavax.xml.transform.TransformerFactory=com.sun.org.apache.xalan.internal.xsltc.trax.TransformerFactoryImpl" ^
     "-Ddrillsheaf.home=%HOME_DIR%" -jar "%HOME_DIR%\target\drillsheaf.jar" %*
 exit /b %ERRORLEVEL%

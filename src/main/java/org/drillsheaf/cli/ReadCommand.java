@@ -3,8 +3,11 @@ package org.drillsheaf.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.drillsheaf.program.Needs;
+import org.drillsheaf.program.PhaseNeeds;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -53,12 +56,26 @@ final class ReadCommand implements Callable<Integer> {
             Course course = Course.of(ClientVisit.readAll(file, Optional.ofNullable(visit), knowledge), knowledge);
             ClientVisit read = course.last().visit();
             if (format == Format.json) {
-                out.println(ReadingJson.of(read));
+                out.println(ReadingJson.of(
+                        course.last(),
+                        read.reading().safety().isClear() ? goals(course.last(), knowledge) : List.of()));
             } else {
                 new ReadingText(out, explain).print(read.client(), read.reading());
                 course.last().change().ifPresent(new ChangeText(out, explain)::print);
+                if (read.reading().safety().isClear()) {
+                    new ProgramText(out, knowledge.catalogue(), explain).goals(goals(course.last(), knowledge));
+                }
             }
             return read.reading().safety().isClear() ? ExitCode.DONE : ExitCode.CANNOT;
         }
+    }
+
+    /** What the phases from the next one on ask for. */
+    private static List<PhaseNeeds> goals(Course.Stop stop, Knowledge knowledge) {
+        ClientVisit read = stop.visit();
+        Needs needs = knowledge
+                .needsMaker()
+                .first(read.client(), read.reading(), read.safety(), read.wishes(), read.gates(knowledge));
+        return needs.phases().subList(stop.phase().ordinal(), needs.phases().size());
     }
 }

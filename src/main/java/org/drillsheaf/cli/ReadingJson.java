@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.drillsheaf.Side;
+import org.drillsheaf.program.GoalNeed;
+import org.drillsheaf.program.PhaseNeeds;
 import org.drillsheaf.screen.Contradiction;
 import org.drillsheaf.screen.Evidence;
 import org.drillsheaf.screen.Finding;
@@ -15,6 +17,7 @@ import org.drillsheaf.screen.NextTest;
 import org.drillsheaf.screen.PresentationReading;
 import org.drillsheaf.screen.Reading;
 import org.drillsheaf.screen.SafetyReading;
+import org.drillsheaf.screen.TestChange;
 
 /** A reading for machines. Keys and enum words are those of the data files and stay as they are. */
 final class ReadingJson {
@@ -22,7 +25,8 @@ final class ReadingJson {
 
     private ReadingJson() {}
 
-    static String of(ClientVisit visit) {
+    static String of(Course.Stop stop, List<PhaseNeeds> phases) {
+        ClientVisit visit = stop.visit();
         Reading reading = visit.reading();
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("client", visit.client().id());
@@ -49,11 +53,60 @@ final class ReadingJson {
                 "restrictions", reading.restrictions().stream().map(r -> r.id()).toList());
         json.put("conditions", reading.conditions().stream().map(c -> c.id()).toList());
         json.put("remarks", reading.remarks());
+        stop.change().ifPresent(change -> json.put("change", change(change)));
+        json.put("goals", phases.stream().map(ReadingJson::phase).toList());
         try {
             return MAPPER.writeValueAsString(json);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("maps of texts and numbers can always be written", e);
         }
+    }
+
+    private static Map<String, Object> change(Course.Change change) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("since", change.comparison().before().toString());
+        json.put(
+                "tests",
+                change.comparison().changes().stream().map(ReadingJson::test).toList());
+        json.put("side-order", change.comparison().sideOrder());
+        json.put("gate", change.gate().gate().id());
+        json.put("gate-status", word(change.gate().status()));
+        json.put("next", word(change.decision().step()));
+        json.put("reasons", change.decision().reasons());
+        return json;
+    }
+
+    private static Map<String, Object> test(TestChange change) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("test", change.test().id());
+        change.side().map(Side::id).ifPresent(side -> json.put("side", side));
+        change.part().ifPresent(part -> json.put("part", part));
+        json.put("change", word(change.kind()));
+        json.put("before", change.before());
+        json.put("now", change.now());
+        json.put("new-pain", change.newPain());
+        return json;
+    }
+
+    private static Map<String, Object> phase(PhaseNeeds phase) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("phase", phase.phase().id());
+        json.put(
+                "goals",
+                phase.goals().stream()
+                        .filter(g -> g.weight() > 0)
+                        .map(ReadingJson::goal)
+                        .toList());
+        return json;
+    }
+
+    private static Map<String, Object> goal(GoalNeed goal) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("goal", goal.goal());
+        json.put("weight", goal.weight());
+        json.put("target", goal.target());
+        json.put("reasons", goal.reasons());
+        return json;
     }
 
     private static Map<String, Object> safety(SafetyReading safety) {
