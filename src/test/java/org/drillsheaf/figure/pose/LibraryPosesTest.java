@@ -41,6 +41,23 @@ class LibraryPosesTest {
         assertThat(own.distances().values()).allMatch(statures -> statures > .005 && statures < 1.5);
     }
 
+    /** Less than 5 mm at 1.75 m, or 21 mm where two things touch on purpose. */
+    @ParameterizedTest
+    @MethodSource("drills")
+    void noLimbLiesInsideAPropTheTrunkOrAnotherLimb(Path drill) {
+        List<String> tooDeep = new ArrayList<>();
+        int poses = 0;
+        for (SolvedSheet sheet : sheets(drill, new Problems())) {
+            for (SolvedPose pose : sheet.all()) {
+                poses++;
+                Penetrations.tooDeep(pose).stream().map(Penetration::words).forEach(tooDeep::add);
+            }
+        }
+
+        assertThat(tooDeep).isEmpty();
+        assertThat(poses).isPositive();
+    }
+
     /** The drill's own sheet and that of each variant that changes the pose. */
     private static List<SolvedSheet> sheets(Path drill, Problems problems) {
         YamlNode file = YamlNode.parse(drill.getFileName().toString(), read(drill), problems)
