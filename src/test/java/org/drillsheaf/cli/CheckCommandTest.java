@@ -92,6 +92,14 @@ class CheckCommandTest {
     }
 
     @Test
+    void theLibraryItselfHasNothingToMend() {
+        CommandRun run = CommandRun.of("check", "--today", "2026-11-25");
+
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).as(run.out()).containsPattern("\\d+ drills, .* 0 errors, 0 warnings,");
+    }
+
+    @Test
     void aFolderThatIsNotThereIsBadInput() {
         CommandRun run = CommandRun.of("check", folder.resolve("nowhere").toString());
 
