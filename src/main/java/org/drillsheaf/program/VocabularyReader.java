@@ -18,6 +18,8 @@ import org.drillsheaf.screen.ScreenFiles;
 
 /** Reads the house's vocabularies and drills from a project folder, each through the reader of its own package. */
 public final class VocabularyReader {
+    private static final Path TESTS_OF_THE_CLINIC = Path.of("house", "tests.yaml");
+
     private final Path folder;
     private final Problems problems;
 
@@ -37,7 +39,7 @@ public final class VocabularyReader {
     }
 
     private Optional<Vocabulary> read() {
-        Optional<ReadingRules> reading = ScreenFiles.read(folder.resolve("shared"), Optional.empty(), problems);
+        Optional<ReadingRules> reading = ScreenFiles.read(folder.resolve("shared"), testsOfTheClinic(), problems);
         Optional<Library> library = LibraryFiles.read(folder, problems);
         if (reading.isEmpty() || library.isEmpty()) {
             return Optional.empty();
@@ -57,6 +59,11 @@ public final class VocabularyReader {
         Optional<List<Gate>> gates = ScreenFiles.gates(folder.resolve("shared"), reading.get(), own);
         problems.addAll(own.all());
         return gates.map(g -> new Vocabulary(reading.get(), library.get(), phases.get(), g, builder.get()));
+    }
+
+    /** A clinic's own tests lie over ours; the file need not be there. */
+    private Optional<Path> testsOfTheClinic() {
+        return Optional.of(folder.resolve(TESTS_OF_THE_CLINIC)).filter(Files::exists);
     }
 
     private Optional<YamlNode> yaml(String name) {
