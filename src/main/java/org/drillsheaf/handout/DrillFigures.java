@@ -84,7 +84,8 @@ final class DrillFigures {
             highest = Math.max(highest, figure.picture().heightMm());
         }
         double room = figures.size() > 2 ? HIGHEST_STACKED * 2 / 3 : HIGHEST_STACKED;
-        double beside = least(1, (ROOM_BESIDE - LETTER * figures.size()) / width, HIGHEST_BESIDE / highest);
+        double letters = figures.size() > 2 ? 0 : LETTER * figures.size(); // above three pictures, beside two
+        double beside = least(1, (ROOM_BESIDE - letters) / width, HIGHEST_BESIDE / highest);
         double stacked = least(1, ROOM_STACKED / widest, room / highest);
         boolean sideBySide = upright && (beside >= LEAST_SCALE || beside >= stacked - 0.05);
         return new Drawn(

@@ -3,6 +3,7 @@ package org.drillsheaf.handout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TimeZone;
 import java.util.stream.Stream;
@@ -12,6 +13,7 @@ import org.drillsheaf.handout.page.ClientHandout;
 import org.drillsheaf.handout.page.Document;
 import org.drillsheaf.handout.page.DrillBlock;
 import org.drillsheaf.handout.page.Frame;
+import org.drillsheaf.handout.page.Messages;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -40,6 +42,72 @@ class ClientHandoutTest {
         byte[] pdf = print(SampleDocuments.handout(spanish, 3));
 
         assertThat(PdfProof.text(pdf)).contains("Marisol, esta es su práctica", "Llame al 112 ahora");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "A4, false, en",
+        "LETTER, false, en",
+        "A4, false, es",
+        "LETTER, false, es",
+        "A4, true, es",
+        "LETTER, true, es"
+    })
+    void stopBoxBeginsOnPageOneInEveryLanguageAndSize(Paper paper, boolean large, String language) {
+        Frame frame = SampleDocuments.frame(paper, large);
+        Frame translated = new Frame(
+                language,
+                frame.date(),
+                "Maximiliana",
+                "Maximiliana Aldecoa",
+                "Tamsin Rook",
+                frame.signedBy(),
+                paper,
+                large);
+
+        byte[] pdf = print(SampleDocuments.longestOpening(translated, PRINTER));
+
+        Messages messages = PRINTER.messagesFor(language);
+        String first = PdfProof.text(pdf, 1);
+        assertThat(first)
+                .contains(messages.say("stop.title", Map.of()))
+                .contains(messages.say("stop.rest.signs", Map.of()).split("[|]")[1])
+                .contains(messages.say("stop.help.signs", Map.of()).split("[|]")[0]);
+        if (!large) {
+            assertThat(first)
+                    .as("all of it, to its last line")
+                    .contains(messages.say("stop.again", Map.of())
+                            .replaceAll("[*]", "")
+                            .split(":")[1]
+                            .substring(1, 30));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"A4, false", "LETTER, false", "A4, true", "LETTER, true"})
+    void stopBoxOfALongLanguageBreaksInsideRatherThanLeavingPageOne(Paper paper, boolean large) {
+        HandoutPrinter printer = SampleDocuments.printerOfALongLanguage();
+        Problems problems = new Problems();
+
+        byte[] pdf = printer.print(
+                        SampleDocuments.longestOpening(SampleDocuments.frame(paper, large), printer), problems)
+                .orElseThrow(() -> new AssertionError(problems.all()));
+
+        assertThat(PdfProof.text(pdf, 1))
+                .contains("Pare si", "dolor que baja por un brazo", "dolor o presión en el pecho");
+        assertThat(PdfProof.text(pdf))
+                .contains("problemas para ver o hablar", "de control de la vejiga", "un golpe en la cabeza si toma");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"A4, false, en", "LETTER, true, en", "A4, false, es", "A4, true, es"})
+    void referralNoteAndSpanishHandoutAreValid(Paper paper, boolean large, String language) {
+        Frame frame = SampleDocuments.frame(paper, large);
+        Frame translated = SampleDocuments.unsigned(new Frame(
+                language, frame.date(), "Marisol", "Marisol Aldecoa", "Tamsin Rook", frame.signedBy(), paper, large));
+
+        PdfProof.assertValid(print(SampleDocuments.note(translated)));
+        PdfProof.assertValid(print(SampleDocuments.longestOpening(translated, PRINTER)));
     }
 
     @Test

@@ -5,20 +5,28 @@ import java.awt.Color;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.drillsheaf.Problems;
 import org.drillsheaf.Side;
 import org.drillsheaf.client.Paper;
 import org.drillsheaf.handout.page.ClientHandout;
 import org.drillsheaf.handout.page.DrillBlock;
 import org.drillsheaf.handout.page.Frame;
+import org.drillsheaf.handout.page.Messages;
 import org.drillsheaf.handout.page.ReferralNote;
 import org.drillsheaf.handout.page.Wording;
 import org.drillsheaf.handout.paint.Picture;
@@ -73,6 +81,55 @@ final class SampleDocuments {
                                 List.of(), "Your blood pressure: do not hold a full breath. Let it flow out.")),
                 List.of(),
                 blocks);
+    }
+
+    /** The fullest opening page: not signed, of a pregnant client, in the language of the frame. */
+    static ClientHandout longestOpening(Frame frame, HandoutPrinter printer) {
+        ClientHandout h = handout(unsigned(frame), 1);
+        return new ClientHandout(
+                h.frame(),
+                h.phase(),
+                h.phases(),
+                "Ahora sus caderas y la parte de atrás de sus muslos vuelven a trabajar, poco a poco y sin prisa.",
+                h.goodSign(),
+                h.minutes(),
+                h.sessionsPerWeek(),
+                h.things(),
+                h.next(),
+                h.cautions(),
+                List.of(printer.messagesFor(frame.language()).say("stop.help.pregnancy", Map.of())),
+                h.drills());
+    }
+
+    /** A printer of a made-up language whose stop rules are 35 % longer than Spanish ones. */
+    static HandoutPrinter printerOfALongLanguage() {
+        Map<String, String> phrases = new TreeMap<>();
+        printer().messagesFor("es").phrases().forEach((key, phrase) -> {
+            boolean grows = key.startsWith("stop.") || key.startsWith("handout.unsigned");
+            phrases.put(
+                    key,
+                    !grows
+                            ? phrase
+                            : Stream.of(phrase.split("[|]"))
+                                    .map(part -> part
+                                            + " y todo esto con otra vuelta más "
+                                                    .repeat(12)
+                                                    .substring(0, part.length() * 35 / 100))
+                                    .map(String::strip)
+                                    .collect(Collectors.joining("|")));
+        });
+        Map<String, String> templates = new TreeMap<>();
+        try (Stream<Path> files = Files.list(Path.of("templates"))) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".ftlx")).toList()) {
+                templates.put(file.getFileName().toString(), Files.readString(file));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return new HandoutPrinter(
+                templates,
+                Map.of("en", new Messages("en", false, phrases)),
+                printer().house());
     }
 
     static ClientHandout withCautions(ClientHandout h, List<ClientHandout.Caution> cautions) {
