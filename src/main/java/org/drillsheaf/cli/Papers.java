@@ -94,6 +94,9 @@ final class Papers {
                         .toList(),
                 visit.visit().next(),
                 visit.conditions().stream().map(ClientCondition::id).collect(Collectors.toSet()),
+                visit.safety().active().stream()
+                        .flatMap(active -> active.condition().clientText().stream())
+                        .toList(),
                 breathOut(),
                 signedBy,
                 client.paper(),

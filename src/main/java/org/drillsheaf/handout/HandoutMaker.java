@@ -129,6 +129,10 @@ public final class HandoutMaker {
         }
         int all = number;
         List<ClientHandout.Caution> cautions = new ArrayList<>();
+        order.conditionTexts().stream()
+                .map(text -> text.best(languages))
+                .distinct()
+                .forEach(text -> cautions.add(new ClientHandout.Caution(List.of(), text)));
         drillsBySentence.forEach((sentence, drills) -> cautions.add(
                 new ClientHandout.Caution(drills.size() == all && all > 1 ? List.of() : drills, sentence)));
         return cautions;

@@ -18,6 +18,7 @@ import org.drillsheaf.program.Program;
  * @param judgements by drill id: each drill of the program with the client's changes in it, and the sentences to print
  * @param phases the four phases in the client's words, in order
  * @param conditions ids of the client's conditions
+ * @param conditionTexts what the client has to mind in every drill because of a condition
  * @param breathOutSeconds the client's own measured breath out
  * @param signedBy the coach who checked the program; empty when nobody did
  */
@@ -28,6 +29,7 @@ public record HandoutOrder(
         List<PhaseWords> phases,
         Optional<Appointment> next,
         Set<String> conditions,
+        List<LocalText> conditionTexts,
         OptionalDouble breathOutSeconds,
         Optional<String> signedBy,
         Paper paper,
@@ -40,5 +42,6 @@ public record HandoutOrder(
         judgements = Map.copyOf(judgements);
         phases = List.copyOf(phases);
         conditions = Set.copyOf(conditions);
+        conditionTexts = List.copyOf(conditionTexts);
     }
 }

@@ -139,6 +139,21 @@ class SampleHandoutsTest {
         assertThat(replaced).isEqualTo(id.equals("edwin-tarrow"));
     }
 
+    /** What a client has to mind because of a condition stands on paper, whole. */
+    @ParameterizedTest
+    @MethodSource("programs")
+    void everyConditionsSentencesArePrinted(String id) {
+        ClientVisit visit = VISITS.get(id);
+        List<String> sentences = visit.safety().active().stream()
+                .flatMap(active -> active.condition().clientText().stream())
+                .map(text -> plain(text.best(visit.client().languages())))
+                .toList();
+
+        String printed = plain(PdfProof.taggedText(PDFS.get(id)));
+        assertThat(sentences).allSatisfy(sentence -> assertThat(printed).contains(sentence));
+        assertThat(sentences.isEmpty()).isEqualTo(visit.safety().active().isEmpty());
+    }
+
     private static void assertHipIsSafe(String drill, SolvedPose pose) {
         for (Side side : Side.values()) {
             assertThat(pose.measuredAngle(Motion.HIP_FLEX, side))

@@ -118,6 +118,7 @@ final class SamplePrograms {
                         words("Integrate", "Now we put it into standing, turning and walking.")),
                 Optional.of(new Appointment(LocalDate.of(2026, 4, 23), Optional.of(LocalTime.of(9, 30)))),
                 Set.of(),
+                List.of(),
                 OptionalDouble.empty(),
                 Optional.of("Tamsin Rook"),
                 paper,
