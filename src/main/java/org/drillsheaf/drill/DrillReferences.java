@@ -2,9 +2,9 @@ package org.drillsheaf.drill;
 
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.drillsheaf.Ids;
 import org.drillsheaf.Problems;
 import org.drillsheaf.YamlNode;
 
@@ -92,37 +92,6 @@ record DrillReferences(DrillWords words, Set<String> drills, Problems problems) 
     }
 
     private void expect(YamlNode place, String id, Set<String> known, String what) {
-        if (!known.contains(id)) {
-            place.error(problems, "There is no " + what + " called “" + id + "”", remedy(id, known));
-        }
-    }
-
-    private static String remedy(String id, Set<String> known) {
-        Map<String, Integer> distances = new java.util.TreeMap<>();
-        known.forEach(k -> distances.put(k, distance(id, k)));
-        Optional<String> nearest = distances.entrySet().stream()
-                .min(Map.Entry.<String, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
-                .filter(e -> e.getValue() <= Math.max(2, id.length() / 3))
-                .map(Map.Entry::getKey);
-        return nearest.map(n -> "Did you mean “" + n + "”")
-                .orElse("Use one of the ids of the vocabulary, or add it there");
-    }
-
-    /** Edit distance: letters to insert, delete or replace. */
-    private static int distance(String a, String b) {
-        int[] row = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            row[j] = j;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int replace = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.min(replace, Math.min(row[j], row[j - 1]) + 1);
-            }
-        }
-        return row[b.length()];
+        Ids.check(place, id, known, what, problems);
     }
 }

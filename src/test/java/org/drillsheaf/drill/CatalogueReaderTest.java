@@ -69,13 +69,13 @@ class CatalogueReaderTest {
         assertThat(problems.all())
                 .extracting(Problem::what)
                 .containsExactlyInAnyOrder(
-                        "There is no goal called “inhibit-back-tones”",
-                        "There is no position called “hanging”",
+                        "There is no goal “inhibit-back-tones”",
+                        "There is no position “hanging”",
                         "The picture “move” has no mark “reech”",
                         "This drill has no variant “hand-on-shelf”",
-                        "There is no drill called “nowhere”");
+                        "There is no drill “nowhere”");
         assertThat(problems.all()).allMatch(p -> p.line() > 0 && p.file().equals("wall-lean-breath.yaml"));
-        assertThat(problems.all().get(0).remedy()).isEqualTo("Did you mean “inhibit-back-tone”");
+        assertThat(problems.all().get(0).remedy()).isEqualTo("Write “inhibit-back-tone” if that was meant");
     }
 
     @Test
