@@ -2,15 +2,20 @@ package org.drillsheaf.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
+import org.drillsheaf.LocalText;
 import org.drillsheaf.Problems;
 import org.drillsheaf.client.Client;
 import org.drillsheaf.client.ClientCondition;
 import org.drillsheaf.client.Print;
+import org.drillsheaf.drill.safety.ActiveCondition;
+import org.drillsheaf.drill.safety.Caution;
 import org.drillsheaf.drill.safety.Judgement;
 import org.drillsheaf.handout.HandoutFiles;
 import org.drillsheaf.handout.HandoutMaker;
@@ -97,10 +102,24 @@ final class Papers {
                 visit.safety().active().stream()
                         .flatMap(active -> active.condition().clientText().stream())
                         .toList(),
+                setUp(judgements.values()),
                 breathOut(),
                 signedBy,
                 client.paper(),
                 client.print() == Print.LARGE);
+    }
+
+    /** What the house says about chairs, bands, floors and getting up, as far as it concerns these drills and this client. */
+    private List<LocalText> setUp(Collection<Judgement> judgements) {
+        Set<String> equipment = judgements.stream()
+                .flatMap(judgement -> judgement.drill().equipment().stream())
+                .collect(Collectors.toSet());
+        Set<String> conditions =
+                visit.safety().active().stream().map(ActiveCondition::id).collect(Collectors.toSet());
+        return knowledge.vocabulary().library().cautions().stream()
+                .filter(caution -> caution.group() == Caution.Group.SET_UP && caution.concerns(equipment, conditions))
+                .map(Caution::text)
+                .toList();
     }
 
     private static HandoutOrder.PhaseWords words(PhaseRow row) {

@@ -71,6 +71,7 @@ public final class HandoutMaker {
                 order.conditions().contains("pregnancy")
                         ? List.of(messages.say("stop.help.pregnancy", Map.of()))
                         : List.of(),
+                order.setUp().stream().map(text -> text.best(languages)).toList(),
                 blocks));
     }
 

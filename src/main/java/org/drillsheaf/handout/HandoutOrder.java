@@ -19,6 +19,7 @@ import org.drillsheaf.program.Program;
  * @param phases the four phases in the client's words, in order
  * @param conditions ids of the client's conditions
  * @param conditionTexts what the client has to mind in every drill because of a condition
+ * @param setUp how to get ready at home for these drills
  * @param breathOutSeconds the client's own measured breath out
  * @param signedBy the coach who checked the program; empty when nobody did
  */
@@ -30,6 +31,7 @@ public record HandoutOrder(
         Optional<Appointment> next,
         Set<String> conditions,
         List<LocalText> conditionTexts,
+        List<LocalText> setUp,
         OptionalDouble breathOutSeconds,
         Optional<String> signedBy,
         Paper paper,
@@ -43,5 +45,6 @@ public record HandoutOrder(
         phases = List.copyOf(phases);
         conditions = Set.copyOf(conditions);
         conditionTexts = List.copyOf(conditionTexts);
+        setUp = List.copyOf(setUp);
     }
 }

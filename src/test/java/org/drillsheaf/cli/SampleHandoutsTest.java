@@ -154,6 +154,21 @@ class SampleHandoutsTest {
         assertThat(sentences.isEmpty()).isEqualTo(visit.safety().active().isEmpty());
     }
 
+    /** House rule: whoever gets a drill with a chair or a band is told how to set it up. */
+    @ParameterizedTest
+    @MethodSource("programs")
+    void theSetUpOfEveryThingUsedIsPrinted(String id) {
+        ClientVisit visit = VISITS.get(id);
+        String printed = plain(PdfProof.taggedText(PDFS.get(id)));
+        boolean chair = PROGRAMS.get(id).now().entries().stream()
+                .anyMatch(e -> judged(visit, e).drill().equipment().contains("chair"));
+        boolean spanish = visit.client().languages().get(0).equals("es");
+
+        assertThat(printed.contains(plain(spanish ? "silla de cuatro patas" : "a chair with four legs")))
+                .isEqualTo(chair);
+        assertThat(printed).contains(plain(spanish ? "o con suela que agarre" : "bare feet or grippy soles"));
+    }
+
     private static void assertHipIsSafe(String drill, SolvedPose pose) {
         for (Side side : Side.values()) {
             assertThat(pose.measuredAngle(Motion.HIP_FLEX, side))

@@ -119,8 +119,8 @@ class ClientHandoutTest {
         assertThat(headings).startsWith("H1").filteredOn(h -> h.equals("H1")).hasSize(1);
         assertThat(headings)
                 .filteredOn(h -> h.equals("H2"))
-                .as("stop, cautions, order, if this happens, 5 drills, faults")
-                .hasSize(10);
+                .as("stop, cautions, order, if this happens, 5 drills, faults, at home")
+                .hasSize(11);
         List<String> block = PdfProof.section(tree, 1);
         assertThat(block.stream().map(String::strip))
                 .as("one drill")

@@ -80,6 +80,7 @@ final class SampleDocuments {
                         new ClientHandout.Caution(
                                 List.of(), "Your blood pressure: do not hold a full breath. Let it flow out.")),
                 List.of(),
+                List.of("Use a chair with four legs, without wheels. Put its back against a wall."),
                 blocks);
     }
 
@@ -98,6 +99,7 @@ final class SampleDocuments {
                 h.next(),
                 h.cautions(),
                 List.of(printer.messagesFor(frame.language()).say("stop.help.pregnancy", Map.of())),
+                h.setUp(),
                 h.drills());
     }
 
@@ -145,6 +147,7 @@ final class SampleDocuments {
                 h.next(),
                 cautions,
                 h.helpNow(),
+                h.setUp(),
                 h.drills());
     }
 
@@ -161,6 +164,7 @@ final class SampleDocuments {
                 h.next(),
                 h.cautions(),
                 h.helpNow(),
+                h.setUp(),
                 drills);
     }
 

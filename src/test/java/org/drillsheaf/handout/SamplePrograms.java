@@ -119,6 +119,7 @@ final class SamplePrograms {
                 Optional.of(new Appointment(LocalDate.of(2026, 4, 23), Optional.of(LocalTime.of(9, 30)))),
                 Set.of(),
                 List.of(),
+                List.of(LocalText.english("Use a chair with four legs, without wheels.")),
                 OptionalDouble.empty(),
                 Optional.of("Tamsin Rook"),
                 paper,

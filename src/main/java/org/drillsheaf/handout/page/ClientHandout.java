@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param things what the client needs at hand; empty when the floor is enough
  * @param cautions what this client has to mind, in the order of the drills
  * @param helpNow further signs to get help for at once, for this client only
+ * @param setUp how to get ready at home, one sentence or two each
  */
 public record ClientHandout(
         Frame frame,
@@ -30,6 +31,7 @@ public record ClientHandout(
         Optional<Meeting> next,
         List<Caution> cautions,
         List<String> helpNow,
+        List<String> setUp,
         List<DrillBlock> drills)
         implements Document {
 
@@ -52,6 +54,7 @@ public record ClientHandout(
         things = List.copyOf(things);
         cautions = List.copyOf(cautions);
         helpNow = List.copyOf(helpNow);
+        setUp = List.copyOf(setUp);
         drills = List.copyOf(drills);
     }
 
