@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.drillsheaf.handout.page.DocumentKind;
 import org.drillsheaf.program.Program;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -49,6 +50,16 @@ final class BuildCommand implements Callable<Integer> {
             description = "The coach who has checked the program; without it the handout says that nobody has yet.")
     private @Nullable String signedBy;
 
+    @Option(
+            names = "--document",
+            paramLabel = "<document>",
+            split = ",",
+            defaultValue = "client-handout",
+            converter = DocumentKindConverter.class,
+            description = "What to print besides the program: client-handout (default), reminder-card, practice-log, "
+                    + "coach-sheet, progress-report. May be given several times.")
+    private List<DocumentKind> documents = List.of();
+
     @Override
     public Integer call() {
         PrintWriter terminal = spec.commandLine().getOut();
@@ -61,7 +72,7 @@ final class BuildCommand implements Callable<Integer> {
             TextFile.makeFolder(out);
             new ReadingText(terminal, explain).print(read.client(), read.reading());
             course.last().change().ifPresent(new ChangeText(terminal, explain)::print);
-            Papers papers = new Papers(folders, knowledge, read, out);
+            Papers papers = new Papers(Papers.maker(folders, knowledge), course, out);
             if (!read.reading().safety().isClear()) {
                 return refuse(terminal, read, papers);
             }
@@ -77,7 +88,7 @@ final class BuildCommand implements Callable<Integer> {
             if (planning.result() instanceof Program program) {
                 text.print(program);
                 progress.stage("Drawing the pictures and printing");
-                List<Path> written = papers.program(program, Optional.ofNullable(signedBy));
+                List<Path> written = papers.program(planning, program, documents, Optional.ofNullable(signedBy));
                 terminal.println();
                 written.forEach(path -> terminal.println("Wrote " + path));
                 return ExitCode.DONE;

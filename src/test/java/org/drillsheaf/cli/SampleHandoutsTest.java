@@ -20,7 +20,9 @@ import org.drillsheaf.figure.body.Motion;
 import org.drillsheaf.figure.body.Vec3;
 import org.drillsheaf.figure.pose.SolvedPose;
 import org.drillsheaf.figure.pose.SolvedSheet;
+import org.drillsheaf.handout.DocumentMaker;
 import org.drillsheaf.handout.PdfProof;
+import org.drillsheaf.handout.page.DocumentKind;
 import org.drillsheaf.program.Entry;
 import org.drillsheaf.program.PhasePlan;
 import org.drillsheaf.program.Program;
@@ -44,21 +46,25 @@ class SampleHandoutsTest {
     static void makeThemAll() throws IOException {
         Folders folders = Folders.ofThisProgram();
         knowledge = Knowledge.load(folders);
+        DocumentMaker maker = Papers.maker(folders, knowledge);
         for (String id : clients()) {
             Path file = Path.of("samples/clients", id + ".yaml");
             Course course = Course.of(ClientVisit.readAll(file, Optional.empty(), knowledge), knowledge);
             ClientVisit visit = course.last().visit();
-            Papers papers = new Papers(folders, knowledge, visit, out);
+            Papers papers = new Papers(maker, course, out);
             if (!visit.reading().safety().isClear()) {
                 PDFS.put(id, Files.readAllBytes(papers.referralNote()));
                 continue;
             }
-            Program program = (Program) Planning.along(course, knowledge).result();
+            Planning planning = Planning.along(course, knowledge);
+            Program program = (Program) planning.result();
             VISITS.put(id, visit);
             PROGRAMS.put(id, program);
             PDFS.put(
                     id,
-                    Files.readAllBytes(papers.program(program, Optional.empty()).get(1)));
+                    Files.readAllBytes(
+                            papers.program(planning, program, List.of(DocumentKind.CLIENT_HANDOUT), Optional.empty())
+                                    .get(1)));
         }
     }
 

@@ -59,7 +59,7 @@ public record ClientHandout(
     }
 
     @Override
-    public String kind() {
-        return "client-handout";
+    public DocumentKind kind() {
+        return DocumentKind.CLIENT_HANDOUT;
     }
 }

@@ -4,6 +4,5 @@ package org.drillsheaf.handout.page;
 public sealed interface Document permits ClientHandout, ReferralNote {
     Frame frame();
 
-    /** Name of the document, and of its template: {@code client-handout}. */
-    String kind();
+    DocumentKind kind();
 }

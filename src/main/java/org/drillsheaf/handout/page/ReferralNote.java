@@ -42,7 +42,7 @@ public record ReferralNote(
     }
 
     @Override
-    public String kind() {
-        return "referral-note";
+    public DocumentKind kind() {
+        return DocumentKind.REFERRAL_NOTE;
     }
 }

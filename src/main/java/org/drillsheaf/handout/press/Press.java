@@ -29,7 +29,7 @@ public final class Press {
      * @return the PDF, empty when {@code problems} got an error
      */
     public Optional<byte[]> print(Document document, Messages messages, Problems problems) {
-        String template = document.kind() + ".ftlx";
+        String template = document.kind().id() + ".ftlx";
         PictureShelf shelf = new PictureShelf();
         TemplateValues values = new TemplateValues(shelf);
         HouseStyle.Colours colours = house.colours();

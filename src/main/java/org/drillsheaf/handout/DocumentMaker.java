@@ -1,0 +1,93 @@
+package org.drillsheaf.handout;
+
+import java.util.Optional;
+import org.drillsheaf.Problems;
+import org.drillsheaf.client.Client;
+import org.drillsheaf.drill.safety.Safety;
+import org.drillsheaf.handout.page.Document;
+import org.drillsheaf.handout.page.DocumentKind;
+import org.drillsheaf.handout.page.Frame;
+import org.drillsheaf.program.Program;
+import org.drillsheaf.program.Vocabulary;
+
+/**
+ * The one way to a document: kind and order in, pages out. Holds everything that all documents share, so one is enough for a
+ * whole batch. Reads no file and no clock. Safe for several threads.
+ */
+public final class DocumentMaker {
+    /** Language of the papers that stay in the house or go to a clinician. */
+    private static final String HOUSE_LANGUAGE = "en";
+
+    private final HandoutPrinter printer;
+    private final HandoutMaker handouts;
+    private final HandoutOrderMaker orders;
+
+    public DocumentMaker(HandoutPrinter printer, Vocabulary vocabulary, Safety safety) {
+        this.printer = printer;
+        this.handouts = new HandoutMaker(
+                printer, vocabulary.library().catalogue().words().equipment());
+        this.orders = new HandoutOrderMaker(vocabulary, safety);
+    }
+
+    /**
+     * Makes and prints one document of a client.
+     *
+     * @param kind one that is made for a client
+     * @return the PDF, empty when {@code problems} got an error
+     */
+    public Optional<byte[]> print(DocumentKind kind, DocumentOrder order, Problems problems) {
+        return make(kind, order, problems).flatMap(document -> printer.print(document, problems));
+    }
+
+    /** The pages of one document of a client; empty when {@code problems} got an error. */
+    public Optional<Document> make(DocumentKind kind, DocumentOrder order, Problems problems) {
+        if (kind.needsProgram() && order.program().isEmpty()) {
+            problems.error(
+                    order.client().id(),
+                    0,
+                    "There is no program to print for " + order.client().name(),
+                    "Print the referral note, or settle what keeps the program back");
+            return Optional.empty();
+        }
+        return switch (kind) {
+            case CLIENT_HANDOUT -> handouts.handout(program(order), problems).map(Document.class::cast);
+            case REFERRAL_NOTE -> referralNote(order, problems);
+            case REMINDER_CARD, PRACTICE_LOG, COACH_SHEET, PROGRESS_REPORT -> notYet(kind, problems);
+            case CATALOGUE_BOOK -> throw new IllegalArgumentException(kind.id() + " is not made for a client");
+        };
+    }
+
+    private static Optional<Document> notYet(DocumentKind kind, Problems problems) {
+        problems.error(kind.id(), 0, "There is no template for this document", "Choose another document");
+        return Optional.empty();
+    }
+
+    private HandoutOrder program(DocumentOrder order) {
+        Program program = order.program().orElseThrow();
+        return orders.order(order, program);
+    }
+
+    private static Optional<Document> referralNote(DocumentOrder order, Problems problems) {
+        if (!order.now().reading().safety().needsReferralNote()) {
+            problems.error(
+                    order.client().id(), 0, "No safety answer asks for a referral note", "Print another document");
+            return Optional.empty();
+        }
+        return Optional.of(ReferralNoteMaker.note(order, frame(order)));
+    }
+
+    /** The frame of a paper that is not read by the client. */
+    private static Frame frame(DocumentOrder order) {
+        Client client = order.client();
+        DocumentSetting setting = order.setting();
+        return new Frame(
+                setting.language().orElse(HOUSE_LANGUAGE),
+                order.now().visit().date(),
+                client.called(),
+                client.name(),
+                client.coach(),
+                setting.signedBy(),
+                setting.paper(),
+                setting.large());
+    }
+}
