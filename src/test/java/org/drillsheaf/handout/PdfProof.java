@@ -6,7 +6,9 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -16,6 +18,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
 import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDMarkedContent;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.text.PDFMarkedContentExtractor;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
@@ -116,6 +119,39 @@ public final class PdfProof {
                 }
             }
             return names;
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** For each sign of a text, the fonts that draw it with ink; a sign that stands on no page has none. */
+    static Map<String, Set<String>> drawnWith(byte[] pdf, String text) {
+        Map<String, Set<String>> fonts = new TreeMap<>();
+        text.codePoints()
+                .filter(point -> !Character.isWhitespace(point))
+                .forEach(point -> fonts.put(Character.toString(point), new TreeSet<>()));
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            new PDFTextStripper() {
+                @Override
+                protected void processTextPosition(TextPosition position) {
+                    Set<String> drawing = fonts.get(position.getUnicode());
+                    if (drawing != null && hasInk(position)) {
+                        drawing.add(position.getFont().getName());
+                    }
+                }
+            }.getText(document);
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+        return fonts;
+    }
+
+    private static boolean hasInk(TextPosition position) {
+        try {
+            int code = position.getCharacterCodes()[0];
+            return position.getFont() instanceof PDType0Font font
+                    && font.codeToGID(code) != 0
+                    && !font.getPath(code).getBounds2D().isEmpty();
         } catch (IOException e) {
             throw new AssertionError(e);
         }

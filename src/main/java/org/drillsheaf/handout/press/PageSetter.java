@@ -46,8 +46,10 @@ final class PageSetter {
     }
 
     private final byte[] settings;
+    private final FontFiles fonts;
 
-    PageSetter() {
+    PageSetter(FontFiles fonts) {
+        this.fonts = fonts;
         try (InputStream file = PageSetter.class.getResourceAsStream("page-setter.xml")) {
             if (file == null) {
                 throw new IllegalStateException("page-setter.xml is missing beside " + PageSetter.class);
@@ -115,7 +117,7 @@ final class PageSetter {
     private FopFactory factory(PictureShelf pictures) throws SAXException, IOException {
         FopConfParser parser = new FopConfParser(
                 new ByteArrayInputStream(settings),
-                EnvironmentalProfileFactory.createRestrictedIO(LockedResources.BASE, new LockedResources()));
+                EnvironmentalProfileFactory.createRestrictedIO(LockedResources.BASE, new LockedResources(fonts)));
         FopFactoryConfig config = parser.getFopFactoryBuilder().buildConfig();
         return FopFactory.newInstance(withImages(config, PaintedImages.managerFor(pictures)));
     }

@@ -14,6 +14,7 @@ import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
+import java.util.function.IntUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
@@ -42,13 +43,17 @@ final class PdfFinish {
 
     private PdfFinish() {}
 
-    static byte[] finish(byte[] raw, Instant created) {
+    /** @param page the page description that was set, to know which of two signs with one glyph was meant */
+    static byte[] finish(byte[] raw, String page, Instant created) {
         try (PDDocument document = Loader.loadPDF(raw)) {
             setDates(document, created);
+            Twins twins = Twins.in(page);
             for (COSObject object : document.getDocument().getObjectsByType(COSName.FONT)) {
                 if (object.getObject() instanceof COSDictionary font
                         && font.getDictionaryObject(COSName.TO_UNICODE) instanceof COSStream map) {
-                    font.setItem(COSName.TO_UNICODE, cleaned(document, map));
+                    boolean ideographs =
+                            font.getNameAsString(COSName.BASE_FONT, "").contains("NotoSansSC");
+                    font.setItem(COSName.TO_UNICODE, cleaned(document, map, twins.within(ideographs)));
                 }
             }
             document.getDocument().getTrailer().removeItem(COSName.ID);
@@ -88,7 +93,7 @@ final class PdfFinish {
         }
     }
 
-    private static COSStream cleaned(PDDocument document, COSStream map) throws IOException {
+    private static COSStream cleaned(PDDocument document, COSStream map, IntUnaryOperator meant) throws IOException {
         String text = new String(new PDStream(map).toByteArray(), StandardCharsets.ISO_8859_1);
         List<String> entries = new ArrayList<>();
         Matcher block = BLOCK.matcher(text);
@@ -98,12 +103,12 @@ final class PdfFinish {
             if (block.group(1).equals("char")) {
                 Matcher one = SINGLE.matcher(block.group(2));
                 while (one.find()) {
-                    entries.add("<" + one.group(1) + "> <" + plain(one.group(2), 0) + ">");
+                    entries.add("<" + one.group(1) + "> <" + plain(one.group(2), 0, meant) + ">");
                 }
             } else {
                 Matcher range = RANGE.matcher(block.group(2));
                 while (range.find()) {
-                    unroll(range, entries);
+                    unroll(range, entries, meant);
                 }
             }
         }
@@ -125,18 +130,18 @@ final class PdfFinish {
         return stream;
     }
 
-    private static void unroll(Matcher range, List<String> entries) {
+    private static void unroll(Matcher range, List<String> entries, IntUnaryOperator meant) {
         int from = Integer.parseInt(range.group(1), 16);
         int to = Integer.parseInt(range.group(2), 16);
         String form = "%0" + range.group(1).length() + "X";
         for (int glyph = from; glyph <= to; glyph++) {
-            entries.add(
-                    "<" + String.format(Locale.ROOT, form, glyph) + "> <" + plain(range.group(3), glyph - from) + ">");
+            entries.add("<" + String.format(Locale.ROOT, form, glyph) + "> <"
+                    + plain(range.group(3), glyph - from, meant) + ">");
         }
     }
 
     /** UTF-16 in hexadecimal, with joined letters, presentation forms and radicals taken apart. */
-    private static String plain(String hex, int offset) {
+    private static String plain(String hex, int offset, IntUnaryOperator meant) {
         StringBuilder text = new StringBuilder();
         for (int at = 0; at + 4 <= hex.length(); at += 4) {
             text.append((char) Integer.parseInt(hex.substring(at, at + 4), 16));
@@ -147,6 +152,7 @@ final class PdfFinish {
         }
         StringBuilder clean = new StringBuilder();
         text.codePoints()
+                .map(meant)
                 .forEach(point -> clean.append(
                         isForm(point)
                                 ? Normalizer.normalize(Character.toString(point), Normalizer.Form.NFKC)

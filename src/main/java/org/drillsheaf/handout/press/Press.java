@@ -15,7 +15,7 @@ import org.drillsheaf.handout.paint.Signs;
 public final class Press {
     private final TemplateEngine templates;
     private final HouseStyle house;
-    private final PageSetter setter = new PageSetter();
+    private final PageSetter setter = new PageSetter(new FontFiles());
 
     /** @param templates name of each template file to its text */
     public Press(Map<String, String> templates, HouseStyle house) {
@@ -48,11 +48,9 @@ public final class Press {
                         "height", document.frame().paper().heightMillimetres()));
 
         Instant created = document.frame().date().atTime(12, 0).toInstant(ZoneOffset.UTC);
-        return templates
-                .fill(template, root, problems)
-                .map(RightToLeft::shaped)
-                .flatMap(page -> setter.set(template, page, shelf, created, problems))
-                .map(raw -> PdfFinish.finish(raw, created));
+        return templates.fill(template, root, problems).map(RightToLeft::shaped).flatMap(page -> setter.set(
+                        template, page, shelf, created, problems)
+                .map(raw -> PdfFinish.finish(raw, page, created)));
     }
 
     private Map<String, Object> houseValues(TemplateValues values, Messages messages) {
