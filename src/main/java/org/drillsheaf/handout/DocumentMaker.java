@@ -7,6 +7,8 @@ import org.drillsheaf.drill.safety.Safety;
 import org.drillsheaf.handout.page.Document;
 import org.drillsheaf.handout.page.DocumentKind;
 import org.drillsheaf.handout.page.Frame;
+import org.drillsheaf.handout.page.PracticeLog;
+import org.drillsheaf.handout.page.ReminderCard;
 import org.drillsheaf.program.Program;
 import org.drillsheaf.program.Vocabulary;
 
@@ -52,7 +54,9 @@ public final class DocumentMaker {
         return switch (kind) {
             case CLIENT_HANDOUT -> handouts.handout(program(order), problems).map(Document.class::cast);
             case REFERRAL_NOTE -> referralNote(order, problems);
-            case REMINDER_CARD, PRACTICE_LOG, COACH_SHEET, PROGRESS_REPORT -> notYet(kind, problems);
+            case REMINDER_CARD -> handouts.handout(program(order), problems).map(ReminderCard::of);
+            case PRACTICE_LOG -> handouts.handout(program(order), problems).map(PracticeLog::of);
+            case COACH_SHEET, PROGRESS_REPORT -> notYet(kind, problems);
             case CATALOGUE_BOOK -> throw new IllegalArgumentException(kind.id() + " is not made for a client");
         };
     }
