@@ -21,11 +21,13 @@ public final class DocumentMaker {
     private static final String HOUSE_LANGUAGE = "en";
 
     private final HandoutPrinter printer;
+    private final Vocabulary vocabulary;
     private final HandoutMaker handouts;
     private final HandoutOrderMaker orders;
 
     public DocumentMaker(HandoutPrinter printer, Vocabulary vocabulary, Safety safety) {
         this.printer = printer;
+        this.vocabulary = vocabulary;
         this.handouts = new HandoutMaker(
                 printer, vocabulary.library().catalogue().words().equipment());
         this.orders = new HandoutOrderMaker(vocabulary, safety);
@@ -56,9 +58,17 @@ public final class DocumentMaker {
             case REFERRAL_NOTE -> referralNote(order, problems);
             case REMINDER_CARD -> handouts.handout(program(order), problems).map(ReminderCard::of);
             case PRACTICE_LOG -> handouts.handout(program(order), problems).map(PracticeLog::of);
-            case COACH_SHEET, PROGRESS_REPORT -> notYet(kind, problems);
+            case COACH_SHEET -> coachSheet(order, problems);
+            case PROGRESS_REPORT -> notYet(kind, problems);
             case CATALOGUE_BOOK -> throw new IllegalArgumentException(kind.id() + " is not made for a client");
         };
+    }
+
+    private Optional<Document> coachSheet(DocumentOrder order, Problems problems) {
+        Frame frame = frame(order);
+        CoachSheetMaker maker = new CoachSheetMaker(vocabulary, printer.messagesFor(frame.language()));
+        return handouts.handout(program(order), problems)
+                .map(handout -> maker.sheet(order, order.program().orElseThrow(), frame, handout));
     }
 
     private static Optional<Document> notYet(DocumentKind kind, Problems problems) {

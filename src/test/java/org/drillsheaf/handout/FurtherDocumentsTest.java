@@ -3,9 +3,12 @@ package org.drillsheaf.handout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.drillsheaf.Problems;
 import org.drillsheaf.client.Paper;
 import org.drillsheaf.handout.page.ClientHandout;
+import org.drillsheaf.handout.page.CoachSheet;
 import org.drillsheaf.handout.page.Document;
 import org.drillsheaf.handout.page.Frame;
 import org.drillsheaf.handout.page.PracticeLog;
@@ -66,6 +69,65 @@ class FurtherDocumentsTest {
         assertThat(tree.stream().filter(l -> l.equals("TR"))).hasSize(4 * (1 + 5 + 1));
         assertThat(tree.stream().filter(l -> l.equals("TH"))).hasSize(4 * (9 + 5 + 1));
         assertThat(PdfProof.text(pdf)).contains("Week 4 · from 3 Dec", "Bring back on 10 December 2026");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"A4, false, en", "LETTER, false, es", "A4, true, es"})
+    void coachSheetIsValidAndHoldsSixteenItemsOfTheReport(Paper paper, boolean large, String language) {
+        byte[] pdf = print(coachSheet(handout(paper, large, language, 1).frame()));
+
+        PdfProof.assertValid(pdf);
+        List<String> tree = PdfProof.structure(pdf).stream().map(String::strip).toList();
+        assertThat(tree.stream().filter(l -> l.equals("H1"))).hasSize(1);
+        assertThat(tree.stream().filter(l -> l.equals("Table")))
+                .as("screen, reasons, report")
+                .hasSize(3);
+        assertThat(PdfProof.text(pdf)).contains("1. ", "16. ", "straight-leg raise full", "Tamsin Rook");
+    }
+
+    private static CoachSheet coachSheet(Frame frame) {
+        List<CoachSheet.Item> items = IntStream.rangeClosed(1, 16)
+                .mapToObj(n -> new CoachSheet.Item(String.valueOf(n), n == 16 ? "" : "so it is"))
+                .toList();
+        return new CoachSheet(
+                frame,
+                47,
+                172,
+                List.of(
+                        new CoachSheet.Row(
+                                "Side-lying thigh drop",
+                                true,
+                                Optional.of("left"),
+                                Optional.of(-9.0),
+                                "−8°",
+                                "limited",
+                                "limited",
+                                "−23° ± 3°"),
+                        new CoachSheet.Row(
+                                "Joint laxity count",
+                                true,
+                                Optional.empty(),
+                                Optional.empty(),
+                                "1 point",
+                                "full",
+                                "full",
+                                "lax from 5 points")),
+                "Extension-dominant, both sides (holds, clear)",
+                List.of(new CoachSheet.Guess(
+                        "Extension-dominant, both sides",
+                        "holds",
+                        List.of("side-lying thigh drop limited on both sides"),
+                        List.of("straight-leg raise full"),
+                        List.of())),
+                Optional.of("Repeat hip internal rotation"),
+                List.of(new CoachSheet.Why(
+                        1, "Wall lean with long breath", "Full exhale", 3, "breath out 3 s", "none")),
+                "Proved best.",
+                List.of("Your left hip: do not bend it past a square corner."),
+                List.of("Restore, side abdominals 2: likes them"),
+                List.of(),
+                1.2,
+                items);
     }
 
     private static ClientHandout handout(Paper paper, boolean large, String language, int drills) {

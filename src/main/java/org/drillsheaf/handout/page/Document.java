@@ -1,7 +1,7 @@
 package org.drillsheaf.handout.page;
 
 /** Something to print. */
-public sealed interface Document permits ClientHandout, ReminderCard, PracticeLog, ReferralNote {
+public sealed interface Document permits ClientHandout, ReminderCard, PracticeLog, CoachSheet, ReferralNote {
     Frame frame();
 
     DocumentKind kind();

@@ -17,6 +17,7 @@ import org.drillsheaf.handout.page.Messages;
 import org.drillsheaf.handout.page.Wording;
 import org.drillsheaf.handout.paint.Picture;
 import org.drillsheaf.handout.paint.Signs;
+import org.drillsheaf.handout.paint.Strips;
 
 /**
  * What a template may ask for:
@@ -31,12 +32,14 @@ import org.drillsheaf.handout.paint.Signs;
 final class PageMethods {
     private final Messages messages;
     private final Signs signs;
+    private final Strips strips;
     private final PictureShelf shelf;
     private final TemplateValues values;
 
     PageMethods(Messages messages, Signs signs, PictureShelf shelf) {
         this.messages = messages;
         this.signs = signs;
+        this.strips = new Strips(signs.ink(), signs.accent(), signs.grey());
         this.shelf = shelf;
         this.values = new TemplateValues(shelf);
     }
@@ -78,6 +81,7 @@ final class PageMethods {
             case "hazard" -> signs.hazardTile();
             case "feel" -> signs.feel(number(a, 1));
             case "not-feel" -> signs.notFeel(number(a, 1));
+            case "coach-strip" -> strips.coach(number(a, 1), text(a, 2), number(a, 3), number(a, 4));
             case "tick" -> signs.tick(number(a, 1));
             case "effort" -> signs.effort((int) number(a, 1), (int) number(a, 2), number(a, 3), mirrored);
             case "breath" -> signs.breath(number(a, 1), number(a, 2), number(a, 3), number(a, 4), mirrored);
