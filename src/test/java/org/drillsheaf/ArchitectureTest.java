@@ -25,17 +25,41 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Holds the arrows between the packages and the rules of the house. */
 class ArchitectureTest {
     /** Package to the packages it may use, besides its own and the root. */
-    private static final Map<String, Set<String>> ARROWS = Map.of(
-            "client", Set.of(),
-            "figure", Set.of(),
-            "screen", Set.of("client"),
-            "drill", Set.of("figure", "client"),
-            "program", Set.of("drill", "screen", "figure", "client"),
-            "handout", Set.of("program", "drill", "screen", "figure", "client"),
-            "store", Set.of("program", "drill", "screen", "figure", "client"),
-            "exchange", Set.of("program", "drill", "screen", "figure", "client"),
-            "cli", Set.of("desk", "handout", "store", "exchange", "program", "drill", "screen", "figure", "client"),
-            "desk", Set.of("handout", "store", "exchange", "program", "drill", "screen", "figure", "client"));
+    private static final Map<String, Set<String>> ARROWS = Map.ofEntries(
+            Map.entry("client", Set.of()),
+            Map.entry("figure", Set.of()),
+            Map.entry("screen", Set.of("client")),
+            Map.entry("drill", Set.of("figure", "client")),
+            Map.entry("program", Set.of("drill", "screen", "figure", "client")),
+            Map.entry("handout", Set.of("program", "drill", "screen", "figure", "client")),
+            Map.entry("store", Set.of("program", "drill", "screen", "figure", "client")),
+            Map.entry("exchange", Set.of("program", "drill", "screen", "figure", "client")),
+            Map.entry("course", Set.of("handout", "program", "drill", "screen", "figure", "client")),
+            Map.entry(
+                    "cli",
+                    Set.of(
+                            "desk",
+                            "course",
+                            "handout",
+                            "store",
+                            "exchange",
+                            "program",
+                            "drill",
+                            "screen",
+                            "figure",
+                            "client")),
+            Map.entry(
+                    "desk",
+                    Set.of(
+                            "course",
+                            "handout",
+                            "store",
+                            "exchange",
+                            "program",
+                            "drill",
+                            "screen",
+                            "figure",
+                            "client")));
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())

@@ -6,6 +6,11 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.drillsheaf.course.ClientVisit;
+import org.drillsheaf.course.Course;
+import org.drillsheaf.course.Folders;
+import org.drillsheaf.course.Knowledge;
+import org.drillsheaf.course.Planning;
 import org.drillsheaf.handout.page.DocumentKind;
 import org.drillsheaf.program.Program;
 import org.jspecify.annotations.Nullable;
@@ -63,11 +68,11 @@ final class BuildCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter terminal = spec.commandLine().getOut();
-        Folders folders = Folders.ofThisProgram();
+        Folders folders = HouseData.folders();
         try (Progress progress = new Progress(spec.commandLine().getErr())) {
             progress.stage("Reading the vocabularies and the catalogue");
-            Knowledge knowledge = Knowledge.load(folders);
-            Course course = Course.of(ClientVisit.readAll(file, Optional.ofNullable(visit), knowledge), knowledge);
+            Knowledge knowledge = HouseData.knowledge(folders);
+            Course course = Course.of(HouseData.visits(file, Optional.ofNullable(visit), knowledge), knowledge);
             ClientVisit read = course.last().visit();
             TextFile.makeFolder(out);
             new ReadingText(terminal, explain).print(read.client(), read.reading());

@@ -1,6 +1,7 @@
 package org.drillsheaf.cli;
 
 import java.io.PrintWriter;
+import org.drillsheaf.course.Course;
 import org.drillsheaf.screen.GateResult;
 import org.drillsheaf.screen.TestChange;
 

@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import org.drillsheaf.Problem;
 import org.drillsheaf.Problem.Severity;
 import org.drillsheaf.Problems;
+import org.drillsheaf.course.Folders;
 import org.drillsheaf.drill.Catalogue;
 import org.drillsheaf.drill.DrillReader;
 import org.drillsheaf.drill.check.CatalogueCheck;
@@ -56,7 +57,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Folders folders = Folders.ofThisProgram();
+        Folders folders = HouseData.folders();
         Path folder = Optional.ofNullable(drills).orElseGet(folders::catalogue);
         if (!Files.isDirectory(folder)) {
             throw BadInput.because(folder.toString(), "There is no such folder", "Name the folder that holds drills");

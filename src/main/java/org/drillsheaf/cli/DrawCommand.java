@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.drillsheaf.Problem;
 import org.drillsheaf.Problems;
+import org.drillsheaf.course.Folders;
 import org.drillsheaf.figure.body.BodyBuild;
 import org.drillsheaf.figure.draw.ContactSheet;
 import org.drillsheaf.figure.draw.Drawing;
@@ -107,7 +108,7 @@ final class DrawCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Folders folders = Folders.ofThisProgram();
+        Folders folders = HouseData.folders();
         DrillPictures pictures = new DrillPictures(new FigureDrawer(), request());
         if (tests && !sheet) {
             throw BadInput.because("--tests", "This goes with --sheet only", "Add --sheet, or name one test");

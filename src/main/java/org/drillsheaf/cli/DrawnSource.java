@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.drillsheaf.Problems;
 import org.drillsheaf.YamlNode;
+import org.drillsheaf.course.Folders;
 
 /**
  * Something that can be drawn: a drill, the pose of a drill, a single pose, or a movement test.

@@ -8,13 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.drillsheaf.Problems;
+import org.drillsheaf.course.Course;
+import org.drillsheaf.course.Documents;
+import org.drillsheaf.course.Folders;
+import org.drillsheaf.course.Knowledge;
+import org.drillsheaf.course.Planning;
 import org.drillsheaf.handout.DocumentMaker;
 import org.drillsheaf.handout.DocumentOrder;
-import org.drillsheaf.handout.DocumentSetting;
-import org.drillsheaf.handout.HandoutFiles;
-import org.drillsheaf.handout.HandoutPrinter;
 import org.drillsheaf.handout.page.DocumentKind;
-import org.drillsheaf.program.Needs;
 import org.drillsheaf.program.Program;
 import org.drillsheaf.program.ProgramYaml;
 
@@ -33,34 +34,14 @@ final class Papers {
     /** Reads templates, phrases and the house style; one maker is enough for any number of documents. */
     static DocumentMaker maker(Folders folders, Knowledge knowledge) {
         Problems problems = new Problems();
-        Optional<HandoutPrinter> printer =
-                HandoutFiles.load(folders.templates(), folders.house(), folders.schema("house"), problems);
+        Optional<DocumentMaker> maker = Documents.maker(folders, knowledge, problems);
         BadInput.stopAtErrors(problems);
-        return new DocumentMaker(printer.orElseThrow(), knowledge.vocabulary(), knowledge.safety());
-    }
-
-    /** What the documents of a course are made from, as the client's file asks for them. */
-    static DocumentOrder order(Course course, Optional<Needs> needs, Optional<Program> program) {
-        return new DocumentOrder(
-                course.last().visit().client(),
-                course.stops().stream().map(stop -> seen(stop.visit())).toList(),
-                course.last()
-                        .change()
-                        .map(c -> new DocumentOrder.Change(
-                                c.phaseBefore(), course.last().phase(), c.comparison(), c.gate(), c.decision())),
-                needs,
-                program,
-                DocumentSetting.of(course.last().visit().client()));
-    }
-
-    private static DocumentOrder.Seen seen(ClientVisit visit) {
-        return new DocumentOrder.Seen(
-                visit.visit(), visit.reading(), visit.conditions(), visit.safety(), visit.wishes());
+        return maker.orElseThrow();
     }
 
     /** The program as YAML and the wanted documents; all are made before the first is written. */
     List<Path> program(Planning planning, Program program, List<DocumentKind> kinds, Optional<String> signedBy) {
-        DocumentOrder order = order(course, Optional.of(planning.needs()), Optional.of(program));
+        DocumentOrder order = Documents.order(course, Optional.of(planning.needs()), Optional.of(program));
         DocumentOrder signed = order.with(order.setting().signedBy(signedBy));
         Problems problems = new Problems();
         Map<Path, byte[]> papers = new LinkedHashMap<>();
@@ -76,8 +57,8 @@ final class Papers {
     /** The note for a clinician when a safety answer stops the program. */
     Path referralNote() {
         Problems problems = new Problems();
-        Optional<byte[]> pdf =
-                maker.print(DocumentKind.REFERRAL_NOTE, order(course, Optional.empty(), Optional.empty()), problems);
+        Optional<byte[]> pdf = maker.print(
+                DocumentKind.REFERRAL_NOTE, Documents.order(course, Optional.empty(), Optional.empty()), problems);
         BadInput.stopAtErrors(problems);
         Path file = file(name(DocumentKind.REFERRAL_NOTE));
         TextFile.write(file, pdf.orElseThrow());

@@ -6,6 +6,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.drillsheaf.course.ClientVisit;
+import org.drillsheaf.course.Course;
+import org.drillsheaf.course.Folders;
+import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.program.Needs;
 import org.drillsheaf.program.PhaseNeeds;
 import org.jspecify.annotations.Nullable;
@@ -49,11 +53,11 @@ final class ReadCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        Folders folders = Folders.ofThisProgram();
+        Folders folders = HouseData.folders();
         try (Progress progress = new Progress(spec.commandLine().getErr())) {
             progress.stage("Reading the vocabularies and the catalogue");
-            Knowledge knowledge = Knowledge.load(folders);
-            Course course = Course.of(ClientVisit.readAll(file, Optional.ofNullable(visit), knowledge), knowledge);
+            Knowledge knowledge = HouseData.knowledge(folders);
+            Course course = Course.of(HouseData.visits(file, Optional.ofNullable(visit), knowledge), knowledge);
             ClientVisit read = course.last().visit();
             if (format == Format.json) {
                 out.println(ReadingJson.of(

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.drillsheaf.Side;
+import org.drillsheaf.course.ClientVisit;
+import org.drillsheaf.course.Course;
 import org.drillsheaf.program.GoalNeed;
 import org.drillsheaf.program.PhaseNeeds;
 import org.drillsheaf.screen.Contradiction;

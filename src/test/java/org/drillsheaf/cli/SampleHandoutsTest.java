@@ -12,6 +12,11 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.drillsheaf.Side;
+import org.drillsheaf.course.ClientVisit;
+import org.drillsheaf.course.Course;
+import org.drillsheaf.course.Folders;
+import org.drillsheaf.course.Knowledge;
+import org.drillsheaf.course.Planning;
 import org.drillsheaf.drill.Drill;
 import org.drillsheaf.drill.Step;
 import org.drillsheaf.drill.safety.Judgement;
@@ -44,12 +49,12 @@ class SampleHandoutsTest {
 
     @BeforeAll
     static void makeThemAll() throws IOException {
-        Folders folders = Folders.ofThisProgram();
-        knowledge = Knowledge.load(folders);
+        Folders folders = HouseData.folders();
+        knowledge = HouseData.knowledge(folders);
         DocumentMaker maker = Papers.maker(folders, knowledge);
         for (String id : clients()) {
             Path file = Path.of("samples/clients", id + ".yaml");
-            Course course = Course.of(ClientVisit.readAll(file, Optional.empty(), knowledge), knowledge);
+            Course course = Course.of(HouseData.visits(file, Optional.empty(), knowledge), knowledge);
             ClientVisit visit = course.last().visit();
             Papers papers = new Papers(maker, course, out);
             if (!visit.reading().safety().isClear()) {

@@ -1,6 +1,5 @@
-package org.drillsheaf.cli;
+package org.drillsheaf.course;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,7 +32,7 @@ import org.drillsheaf.screen.ScreenReader;
  * @param before the reading of the visit before; empty at the first one
  * @param conditions as told, with those that follow from the screen
  */
-record ClientVisit(
+public record ClientVisit(
         Client client,
         Visit visit,
         Reading reading,
@@ -46,7 +45,7 @@ record ClientVisit(
     private static final String TURNING_IN_BARRED = "internal-rotation-barred";
 
     /** The gates between the phases as this visit leaves them; what was done but not measured is not counted. */
-    List<GateResult> gates(Knowledge knowledge) {
+    public List<GateResult> gates(Knowledge knowledge) {
         GateRules rules = new GateRules(knowledge.vocabulary().reading());
         return knowledge.vocabulary().gates().stream()
                 .map(gate -> rules.measuredLinesOnly(gate, asked()))
@@ -54,30 +53,40 @@ record ClientVisit(
     }
 
     /** What the gates are asked of. */
-    GateRules.Asked asked() {
+    public GateRules.Asked asked() {
         boolean barred = safety.barredGoals().containsKey("internal-rotation-reference");
         return new GateRules.Asked(client, conditions, visit, reading, before, Map.of(TURNING_IN_BARRED, barred));
     }
 
     /**
-     * Reads the file up to a visit, with everything that was entered on the way.
+     * Reads a client's file up to a visit, with everything that was entered on the way.
      *
+     * @param root the file
      * @param date the visit; empty for the last one
-     * @return the visits, oldest first; the last is the one asked for
+     * @return the visits, oldest first, the last is the one asked for; empty when {@code problems} got an error
      */
-    static List<ClientVisit> readAll(Path path, Optional<LocalDate> date, Knowledge knowledge) {
-        Problems problems = new Problems();
-        Optional<ClientFile> read = YamlNode.parse(path.toString(), TextFile.read(path), problems)
-                .flatMap(node -> new ClientReader(knowledge.clientSchema(), knowledge.knownIds()).read(node, problems));
+    public static Optional<List<ClientVisit>> readAll(
+            YamlNode root, Optional<LocalDate> date, Knowledge knowledge, Problems problems) {
+        Problems found = new Problems();
+        Optional<ClientFile> read = new ClientReader(knowledge.clientSchema(), knowledge.knownIds()).read(root, found);
         ScreenReader screenReader =
                 new ScreenReader(knowledge.vocabulary().reading().battery());
-        List<Screen> screens = read.map(f -> screenReader.read(f, problems)).orElse(List.of());
-        BadInput.stopAtErrors(problems);
-        ClientFile file = read.orElseThrow();
+        List<Screen> screens = read.map(f -> screenReader.read(f, found)).orElse(List.of());
+        List<ClientVisit> visits = new ArrayList<>();
+        if (read.isPresent() && !found.hasErrors()) {
+            visits.addAll(upTo(date, read.get(), screens, knowledge, found));
+        }
+        problems.addAll(found.all());
+        return found.hasErrors() ? Optional.empty() : Optional.of(List.copyOf(visits));
+    }
+
+    private static List<ClientVisit> upTo(
+            Optional<LocalDate> date, ClientFile file, List<Screen> screens, Knowledge knowledge, Problems problems) {
         LocalDate last = date.orElse(file.lastVisit().date());
         if (file.visitOn(last).isEmpty()) {
             String dates = file.visits().stream().map(v -> v.date().toString()).collect(Collectors.joining(", "));
-            throw BadInput.because(path.toString(), "There is no visit on " + last, "Name one of " + dates);
+            problems.error(file.file(), 0, "There is no visit on " + last, "Name one of " + dates);
+            return List.of();
         }
         List<ClientVisit> visits = new ArrayList<>();
         for (Visit visit : file.visits()) {
@@ -89,8 +98,7 @@ record ClientVisit(
                 visits.add(one(file, visit, screen, visits, knowledge, problems));
             }
         }
-        BadInput.stopAtErrors(problems);
-        return List.copyOf(visits);
+        return visits;
     }
 
     private static ClientVisit one(

@@ -1,4 +1,4 @@
-package org.drillsheaf.cli;
+package org.drillsheaf.course;
 
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -13,7 +13,7 @@ import org.drillsheaf.screen.NextStep;
 import org.drillsheaf.screen.Rescreen;
 
 /** A client's visits in their order, with the phase that each leads to. */
-record Course(List<Stop> stops) {
+public record Course(List<Stop> stops) {
 
     /**
      * One visit on the way.
@@ -21,10 +21,10 @@ record Course(List<Stop> stops) {
      * @param phase to work on from this visit on
      * @param change what the re-screen shows; empty at the first visit
      */
-    record Stop(ClientVisit visit, Phase phase, Optional<Change> change) {
+    public record Stop(ClientVisit visit, Phase phase, Optional<Change> change) {
 
         /** Whether the re-screen sends the client to a clinician before anything goes on. */
-        boolean refers() {
+        public boolean refers() {
             return change.filter(c -> c.decision().step() == NextStep.REFER).isPresent();
         }
     }
@@ -34,13 +34,13 @@ record Course(List<Stop> stops) {
      *
      * @param gate out of the phase that the client was in
      */
-    record Change(Phase phaseBefore, Comparison comparison, GateResult gate, GateRules.Decision decision) {}
+    public record Change(Phase phaseBefore, Comparison comparison, GateResult gate, GateRules.Decision decision) {}
 
-    Course {
+    public Course {
         stops = List.copyOf(stops);
     }
 
-    static Course of(List<ClientVisit> visits, Knowledge knowledge) {
+    public static Course of(List<ClientVisit> visits, Knowledge knowledge) {
         NeedsMaker needs = knowledge.needsMaker();
         GateRules rules = new GateRules(knowledge.vocabulary().reading());
         List<Stop> stops = new ArrayList<>();
@@ -60,7 +60,7 @@ record Course(List<Stop> stops) {
         return new Course(stops);
     }
 
-    Stop last() {
+    public Stop last() {
         return stops.get(stops.size() - 1);
     }
 

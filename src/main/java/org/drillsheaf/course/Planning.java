@@ -1,4 +1,4 @@
-package org.drillsheaf.cli;
+package org.drillsheaf.course;
 
 import java.util.Optional;
 import org.drillsheaf.program.BuildResult;
@@ -9,9 +9,10 @@ import org.drillsheaf.program.Program;
  * The program of the last visit of a course. A file holds no programs, so those of the earlier visits are built again from
  * what was known then; the last one changes no more of them than it must.
  */
-record Planning(Needs needs, BuildResult result) {
+public record Planning(Needs needs, BuildResult result) {
 
-    static Planning along(Course course, Knowledge knowledge) {
+    /** @throws IllegalArgumentException when the safety answers of no visit are clear */
+    public static Planning along(Course course, Knowledge knowledge) {
         Optional<Program> before = Optional.empty();
         Planning planning = null;
         for (Course.Stop stop : course.stops()) {

@@ -1,49 +1,53 @@
-package org.drillsheaf.cli;
+package org.drillsheaf.course;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
+import org.drillsheaf.Problems;
 
 /**
  * Where the program's own data lies: vocabularies, catalogue, templates.
  *
  * @param home the project folder, or the folder it was installed in
  */
-record Folders(Path home) {
+public record Folders(Path home) {
 
-    /** The folder the launcher names, else the working folder. */
-    static Folders ofThisProgram() {
+    /** The folder the launcher names, else the working folder; empty when the data is not there, which is told. */
+    public static Optional<Folders> ofThisProgram(Problems problems) {
         String home = System.getProperty("drillsheaf.home", "");
         Folders folders = new Folders(Path.of(home).toAbsolutePath().normalize());
         if (!Files.isDirectory(folders.vocabularies())) {
-            throw BadInput.because(
+            problems.error(
                     folders.home().toString(),
+                    0,
                     "The folders shared, exercise-library and templates are not here",
                     "Start Drillsheaf by its launcher, or from the project folder");
+            return Optional.empty();
         }
-        return folders;
+        return Optional.of(folders);
     }
 
-    Path vocabularies() {
+    public Path vocabularies() {
         return home.resolve("shared");
     }
 
-    Path catalogue() {
+    public Path catalogue() {
         return home.resolve("exercise-library");
     }
 
-    Path tests() {
+    public Path tests() {
         return vocabularies().resolve("tests.yaml");
     }
 
-    Path schema(String name) {
+    public Path schema(String name) {
         return vocabularies().resolve("schemas").resolve(name + ".schema.json");
     }
 
-    Path templates() {
+    public Path templates() {
         return home.resolve("templates");
     }
 
-    Path house() {
+    public Path house() {
         return home.resolve("samples").resolve("house.yaml");
     }
 }

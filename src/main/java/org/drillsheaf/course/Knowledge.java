@@ -1,5 +1,8 @@
-package org.drillsheaf.cli;
+package org.drillsheaf.course;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -23,38 +26,50 @@ import org.drillsheaf.program.VocabularyReader;
 import org.drillsheaf.screen.SafetyQuestion;
 
 /** Everything the program knows before it meets a client, read from its folders once and passed on. */
-record Knowledge(Vocabulary vocabulary, Safety safety, YamlSchema clientSchema) {
+public record Knowledge(Vocabulary vocabulary, Safety safety, YamlSchema clientSchema) {
 
-    /** Reads it all; ends the command with every mistake that stands in the folders. */
-    static Knowledge load(Folders folders) {
-        Problems problems = new Problems();
-        Optional<Vocabulary> vocabulary = VocabularyReader.read(folders.home(), problems);
-        Optional<DrillReader> drillReader = LibraryFiles.drillReader(folders.home(), problems);
-        BadInput.stopAtErrors(problems);
-        Safety safety = new Safety(
-                vocabulary.orElseThrow().library().safetyRules(), drillReader.orElseThrow(), new PoseMeasuring());
-        YamlSchema clientSchema = YamlSchema.of(TextFile.read(folders.schema("client")));
-        return new Knowledge(vocabulary.orElseThrow(), safety, clientSchema);
+    /** Reads it all; empty when {@code problems} got an error. */
+    public static Optional<Knowledge> read(Folders folders, Problems problems) {
+        Problems found = new Problems();
+        Optional<Vocabulary> vocabulary = VocabularyReader.read(folders.home(), found);
+        Optional<DrillReader> drillReader = LibraryFiles.drillReader(folders.home(), found);
+        Optional<YamlSchema> clientSchema = clientSchema(folders, found);
+        problems.addAll(found.all());
+        if (found.hasErrors() || vocabulary.isEmpty() || drillReader.isEmpty() || clientSchema.isEmpty()) {
+            return Optional.empty();
+        }
+        Safety safety = new Safety(vocabulary.get().library().safetyRules(), drillReader.get(), new PoseMeasuring());
+        return Optional.of(new Knowledge(vocabulary.get(), safety, clientSchema.get()));
     }
 
-    Catalogue catalogue() {
+    private static Optional<YamlSchema> clientSchema(Folders folders, Problems problems) {
+        Path file = folders.schema("client");
+        try {
+            return Optional.of(YamlSchema.of(Files.readString(file)));
+        } catch (IOException e) {
+            problems.error(file.toString(), 0, "The file cannot be read", "Put the folder shared back as it was");
+            return Optional.empty();
+        }
+    }
+
+    public Catalogue catalogue() {
         return vocabulary.library().catalogue();
     }
 
-    SafetyRules safetyRules() {
+    public SafetyRules safetyRules() {
         return vocabulary.library().safetyRules();
     }
 
-    NeedsMaker needsMaker() {
+    public NeedsMaker needsMaker() {
         return new NeedsMaker(vocabulary.phases(), vocabulary.builder());
     }
 
-    Builder builder() {
+    public Builder builder() {
         return new Builder(catalogue(), safety, vocabulary.phases(), vocabulary.builder());
     }
 
     /** The ids that a client's file may use. */
-    KnownIds knownIds() {
+    public KnownIds knownIds() {
         Map<String, Set<String>> conditions = new LinkedHashMap<>();
         safetyRules()
                 .conditions()
