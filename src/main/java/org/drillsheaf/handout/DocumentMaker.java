@@ -1,5 +1,6 @@
 package org.drillsheaf.handout;
 
+import java.util.List;
 import java.util.Optional;
 import org.drillsheaf.Problems;
 import org.drillsheaf.client.Client;
@@ -59,7 +60,7 @@ public final class DocumentMaker {
             case REMINDER_CARD -> handouts.handout(program(order), problems).map(ReminderCard::of);
             case PRACTICE_LOG -> handouts.handout(program(order), problems).map(PracticeLog::of);
             case COACH_SHEET -> coachSheet(order, problems);
-            case PROGRESS_REPORT -> notYet(kind, problems);
+            case PROGRESS_REPORT -> progressReport(order, problems);
             case CATALOGUE_BOOK -> throw new IllegalArgumentException(kind.id() + " is not made for a client");
         };
     }
@@ -71,9 +72,27 @@ public final class DocumentMaker {
                 .map(handout -> maker.sheet(order, order.program().orElseThrow(), frame, handout));
     }
 
-    private static Optional<Document> notYet(DocumentKind kind, Problems problems) {
-        problems.error(kind.id(), 0, "There is no template for this document", "Choose another document");
-        return Optional.empty();
+    private Optional<Document> progressReport(DocumentOrder order, Problems problems) {
+        if (order.change().isEmpty()) {
+            problems.error(
+                    order.client().id(),
+                    0,
+                    "There is only one visit, so nothing can have changed yet",
+                    "Print the progress report after the next visit");
+            return Optional.empty();
+        }
+        List<String> languages =
+                order.setting().language().map(List::of).orElse(order.client().languages());
+        String language = languages.stream()
+                .filter(printer.languages()::contains)
+                .findFirst()
+                .orElse(HOUSE_LANGUAGE);
+        Frame frame = frame(order.with(order.setting().inLanguage(Optional.of(language))));
+        return Optional.of(new ProgressReportMaker(
+                        vocabulary,
+                        printer.messagesFor(language),
+                        printer.house().colours())
+                .report(order, order.change().get(), frame));
     }
 
     private HandoutOrder program(DocumentOrder order) {

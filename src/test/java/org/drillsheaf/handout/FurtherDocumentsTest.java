@@ -12,7 +12,9 @@ import org.drillsheaf.handout.page.CoachSheet;
 import org.drillsheaf.handout.page.Document;
 import org.drillsheaf.handout.page.Frame;
 import org.drillsheaf.handout.page.PracticeLog;
+import org.drillsheaf.handout.page.ProgressReport;
 import org.drillsheaf.handout.page.ReminderCard;
+import org.drillsheaf.handout.paint.Strips;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -83,6 +85,49 @@ class FurtherDocumentsTest {
                 .as("screen, reasons, report")
                 .hasSize(3);
         assertThat(PdfProof.text(pdf)).contains("1. ", "16. ", "straight-leg raise full", "Tamsin Rook");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"A4, false, en", "LETTER, false, es", "A4, true, es"})
+    void progressReportIsValidAndSaysInWordsAndNumbersWhatTheChartShows(Paper paper, boolean large, String language) {
+        Frame frame = handout(paper, large, language, 1).frame();
+        ProgressReport report = new ProgressReport(
+                frame,
+                List.of(SampleDocuments.DATE.minusDays(60), SampleDocuments.DATE.minusDays(28), SampleDocuments.DATE),
+                1,
+                1,
+                0,
+                List.of(
+                        new ProgressReport.Row(
+                                "Thigh drop", true, List.of(panel("left", "better"), panel("right", "worse"))),
+                        new ProgressReport.Row("Squat depth", false, List.of(panel("", "no-real-change")))),
+                List.of(new ProgressReport.Numbers("Thigh drop", "left", List.of("−2°", "−9°", "−13°"), "−23°", "9°")),
+                "advance",
+                2,
+                "Restore",
+                Optional.empty());
+
+        byte[] pdf = print(report);
+
+        PdfProof.assertValid(pdf);
+        List<String> tree = PdfProof.structure(pdf).stream().map(String::strip).toList();
+        assertThat(tree.stream().filter(l -> l.startsWith("Figure")))
+                .hasSize(3)
+                .allMatch(l -> l.contains("−2°") && l.contains("−13°"));
+        assertThat(tree.stream().filter(l -> l.equals("Table"))).hasSize(2);
+        assertThat(PdfProof.text(pdf)).contains("−23°");
+    }
+
+    private static ProgressReport.Panel panel(String side, String verdict) {
+        return new ProgressReport.Panel(
+                side,
+                "−2°",
+                "−13°",
+                verdict,
+                "11°",
+                "9°",
+                new Strips(0x1A1A1A, 0xB3471B, 0x595959)
+                        .progress(List.of(0.2, 0.4, 0.7), Optional.of(0.9), 0.2, true, 66, 9));
     }
 
     private static CoachSheet coachSheet(Frame frame) {

@@ -1,7 +1,8 @@
 package org.drillsheaf.handout.page;
 
 /** Something to print. */
-public sealed interface Document permits ClientHandout, ReminderCard, PracticeLog, CoachSheet, ReferralNote {
+public sealed interface Document
+        permits ClientHandout, ReminderCard, PracticeLog, CoachSheet, ProgressReport, ReferralNote {
     Frame frame();
 
     DocumentKind kind();

@@ -82,6 +82,8 @@ final class PageMethods {
             case "feel" -> signs.feel(number(a, 1));
             case "not-feel" -> signs.notFeel(number(a, 1));
             case "coach-strip" -> strips.coach(number(a, 1), text(a, 2), number(a, 3), number(a, 4));
+            case "mark" -> strips.mark(text(a, 1), number(a, 2));
+            case "verdict" -> strips.verdict(text(a, 1), number(a, 2));
             case "tick" -> signs.tick(number(a, 1));
             case "effort" -> signs.effort((int) number(a, 1), (int) number(a, 2), number(a, 3), mirrored);
             case "breath" -> signs.breath(number(a, 1), number(a, 2), number(a, 3), number(a, 4), mirrored);
