@@ -61,7 +61,11 @@ public final class DocumentMaker {
             case PRACTICE_LOG -> handouts.handout(program(order), problems).map(PracticeLog::of);
             case COACH_SHEET -> coachSheet(order, problems);
             case PROGRESS_REPORT -> progressReport(order, problems);
-            case CATALOGUE_BOOK -> throw new IllegalArgumentException(kind.id() + " is not made for a client");
+            case CATALOGUE_BOOK -> {
+                problems.error(
+                        kind.id(), 0, "The catalogue book cannot be printed yet", "Choose a document of a client");
+                yield Optional.empty();
+            }
         };
     }
 
