@@ -15,6 +15,7 @@ import org.drillsheaf.YamlNode;
  * @param basedOn revision of the starter drill that a house version replaces
  * @param purpose one clause for the client
  * @param pose keyframes, views and distances as written
+ * @param altText what a picture shows for those who cannot see it, where the author wrote it
  * @param written the whole file, from which a changed version is read again
  */
 public record Drill(
@@ -45,6 +46,7 @@ public record Drill(
         List<Translation> translations,
         YamlNode pose,
         List<Variant> variants,
+        Map<Keyframe, LocalText> altText,
         YamlNode written) {
 
     /**
@@ -70,6 +72,7 @@ public record Drill(
         conditions = List.copyOf(conditions);
         translations = List.copyOf(translations);
         variants = List.copyOf(variants);
+        altText = Map.copyOf(altText);
     }
 
     public int strength(String goal) {
@@ -136,6 +139,7 @@ public record Drill(
                 translations,
                 pose,
                 variants,
+                altText,
                 written);
     }
 }

@@ -1,6 +1,7 @@
 package org.drillsheaf.drill;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -49,7 +50,8 @@ public final class DrillReader {
             if (clash(changes, claimed, variant.id(), problems)) {
                 return Optional.empty();
             }
-            changed = changed.with(changes);
+            // A description of the unchanged picture would be wrong for a changed one.
+            changed = (changes.has("pose") ? changed.without("alt-text") : changed).with(changes);
         }
         return read(changed, problems);
     }
@@ -106,6 +108,7 @@ public final class DrillReader {
                 translations(file),
                 file.get("pose").orElseThrow(),
                 variants(file, problems),
+                altText(file),
                 file);
     }
 
@@ -285,6 +288,14 @@ public final class DrillReader {
             variants.add(new Variant(id, text(node, "name"), text(node, "change"), node));
         }
         return variants;
+    }
+
+    private static Map<Keyframe, LocalText> altText(YamlNode file) {
+        Map<Keyframe, LocalText> texts = new EnumMap<>(Keyframe.class);
+        for (Keyframe keyframe : Keyframe.values()) {
+            file.get("alt-text").flatMap(n -> n.localText(keyframe.id())).ifPresent(text -> texts.put(keyframe, text));
+        }
+        return texts;
     }
 
     private static LocalText text(YamlNode node, String key) {

@@ -19,6 +19,7 @@ import org.drillsheaf.figure.draw.Annotations;
 import org.drillsheaf.figure.pose.Distance;
 import org.drillsheaf.figure.pose.PoseFrame;
 import org.drillsheaf.figure.pose.PoseSheetReader;
+import org.drillsheaf.figure.pose.PoseWords;
 import org.drillsheaf.figure.pose.SolvedSheet;
 import org.drillsheaf.handout.page.DrillBlock;
 import org.drillsheaf.handout.page.Messages;
@@ -59,7 +60,7 @@ final class DrillBlockMaker {
             if (own.isEmpty() && frame != PoseFrame.START) {
                 continue;
             }
-            frames.add(frame(frame, own, next, places, sheet, language, mirrored));
+            frames.add(frame(frame, own, next, places, sheet, drill, mirrored));
             next += own.size();
         }
         DrillFigures.Drawn drawn = figures.draw(sheet, frames, drill.name().best(List.of(language)), order.large());
@@ -133,8 +134,9 @@ final class DrillBlockMaker {
             int first,
             Placeholders places,
             SolvedSheet sheet,
-            String language,
+            Drill drill,
             boolean mirrored) {
+        String language = language(drill);
         Map<String, String> keys = new LinkedHashMap<>();
         StringBuilder keyed = new StringBuilder();
         List<Annotations.Dimension> dimensions = new ArrayList<>();
@@ -156,24 +158,20 @@ final class DrillBlockMaker {
                 }
             }
         }
-        String written = sheet.sheet().pose(frame).orElseThrow().root().id();
-        String posture = mirrored ? otherLying(written) : written;
+        String shown = Optional.ofNullable(drill.altText().get(Keyframe.values()[frame.ordinal()]))
+                .flatMap(text -> text.in(language))
+                .map(places::plain)
+                .or(() -> PoseWords.in(language)
+                        .map(words -> words.describe(sheet.pose(frame).orElseThrow())))
+                .orElse("");
         String alternative = messages.say(
                         "picture.alternative",
                         Map.of(
                                 "letter", messages.letter(frame.ordinal()),
                                 "keyframe", messages.say("keyframe." + frame.id(), Map.of()),
-                                "posture", messages.say("posture." + posture, Map.of())))
+                                "shown", shown))
                 + keyed;
         return new DrillFigures.Frame(frame, keys, dimensions, alternative);
-    }
-
-    private static String otherLying(String posture) {
-        return switch (posture) {
-            case "side-lying-left" -> "side-lying-right";
-            case "side-lying-right" -> "side-lying-left";
-            default -> posture;
-        };
     }
 
     private static String otherSide(String point) {

@@ -60,7 +60,7 @@ class HandoutMakerTest {
         DrillBlock.Group move = HANDOUT.drills().get(0).groups().get(1);
 
         assertThat(move.figure().alternative())
-                .startsWith("Picture B, Move: a person leaning")
+                .startsWith("Picture B, Move: Standing, the back on a wall")
                 .contains("Reach both hands forward and down");
     }
 
@@ -79,8 +79,8 @@ class HandoutMakerTest {
                     .isLessThan(0.03);
             assertThat(shareThatDiffers(flipped(right), right)).isGreaterThan(0.03);
         }
-        assertThat(both.get(0).groups().get(0).figure().alternative()).contains("lying on the left side");
-        assertThat(both.get(1).groups().get(0).figure().alternative()).contains("lying on the right side");
+        assertThat(both.get(0).groups().get(0).figure().alternative()).contains("Lying on the left side");
+        assertThat(both.get(1).groups().get(0).figure().alternative()).contains("Lying on the right side");
     }
 
     private static BufferedImage painted(DrillBlock.Figure figure) {

@@ -66,11 +66,22 @@ public record CatalogueCheck(Catalogue catalogue, SafetyRules rules, DrillReader
         for (TextPiece piece : TextPiece.of(drill)) {
             Drill version = version(drill, piece.variant());
             problems.addAll(new NumberCheck(version, measuring.solved(version)).check(piece));
+            problems.addAll(new AngleCheck(measuring.solved(version)).check(piece));
         }
+        pictures(drill, measuring, problems);
         problems.addAll(new PoseCheck(reader, rules, safety, today).check(drill));
         review(drill, problems);
         facts(drill, problems);
         return problems;
+    }
+
+    private void pictures(Drill drill, PoseMeasuring measuring, List<Problem> problems) {
+        Set<String> languages = drill.name().byLanguage().keySet();
+        problems.addAll(new PictureCheck(drill, measuring.solved(drill)).check(languages));
+        drill.variants().stream()
+                .filter(v -> v.changes().has("alt-text"))
+                .map(v -> version(drill, v.id()))
+                .forEach(v -> problems.addAll(new PictureCheck(v, measuring.solved(v)).check(languages)));
     }
 
     private Drill version(Drill drill, String variant) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.drillsheaf.YamlNode;
 import org.drillsheaf.drill.Drill;
+import org.drillsheaf.drill.Keyframe;
 
 /**
  * One text of a drill as it stands in its file.
@@ -20,7 +21,8 @@ record TextPiece(Kind kind, Map<String, String> byLanguage, YamlNode place, Stri
         NAME,
         STEP,
         SENTENCE,
-        FEELING
+        FEELING,
+        PICTURE
     }
 
     /** Every client text of the drill and its variants, in the order of the file. */
@@ -38,11 +40,13 @@ record TextPiece(Kind kind, Map<String, String> byLanguage, YamlNode place, Stri
             add(pieces, Kind.SENTENCE, n, "fix", "");
         });
         each(file, "stop").forEach(n -> add(pieces, Kind.SENTENCE, n, ""));
+        pictures(pieces, file, "");
         for (YamlNode variant : each(file, "variants")) {
             String id = variant.text("id").orElse("");
             add(pieces, Kind.NAME, variant, "name", id);
             add(pieces, Kind.SENTENCE, variant, "change", id);
             steps(pieces, variant, id);
+            pictures(pieces, variant, id);
             variant.get("breathing").ifPresent(b -> add(pieces, Kind.SENTENCE, b, "cue", id));
         }
         return pieces;
@@ -51,6 +55,12 @@ record TextPiece(Kind kind, Map<String, String> byLanguage, YamlNode place, Stri
     private static void steps(List<TextPiece> pieces, YamlNode node, String variant) {
         each(node, "set-up").forEach(n -> add(pieces, Kind.STEP, n, variant));
         each(node, "action").forEach(n -> add(pieces, Kind.STEP, n, variant));
+    }
+
+    private static void pictures(List<TextPiece> pieces, YamlNode node, String variant) {
+        for (Keyframe keyframe : Keyframe.values()) {
+            node.get("alt-text").ifPresent(texts -> add(pieces, Kind.PICTURE, texts, keyframe.id(), variant));
+        }
     }
 
     private static List<YamlNode> each(YamlNode node, String key) {

@@ -118,11 +118,14 @@ class PoseAnswersTest {
 
     @Test
     void anotherLanguageIsAnotherTable() {
-        PoseWords spanish = new PoseWords(Map.of(
-                "root.supine", "Boca arriba", "on.both.foot", "los dos pies en {thing}", "thing.wall", "una pared"));
+        PoseWords spanish = PoseWords.in("es").orElseThrow();
 
         assertThat(spanish.describe(Poses.solved("supine-feet-on-wall")))
                 .startsWith("Boca arriba, los dos pies en una pared.");
+        assertThat(PoseWords.in("es").orElseThrow().table().keySet())
+                .isEqualTo(PoseWords.english().table().keySet())
+                .isEqualTo(PoseWords.in("ar").orElseThrow().table().keySet());
+        assertThat(PoseWords.in("xx")).isEmpty();
     }
 
     @Test
