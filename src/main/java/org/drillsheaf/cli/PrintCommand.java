@@ -1,0 +1,175 @@
+package org.drillsheaf.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import me.tongfei.progressbar.ProgressBar;
+import me.tongfei.progressbar.ProgressBarBuilder;
+import me.tongfei.progressbar.ProgressBarStyle;
+import org.drillsheaf.client.Paper;
+import org.drillsheaf.handout.DocumentSetting;
+import org.drillsheaf.handout.page.DocumentKind;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Prints programs that were built before, one or a thousand. */
+@Command(
+        name = "print",
+        mixinStandardHelpOptions = true,
+        description = "Prints documents of programs that “build” has written.",
+        footer = {
+            "",
+            "A run that was broken off goes on where it stopped when it is started again.",
+            "Exit codes: 0 all printed, 2 something in the input is wrong (the others are printed all the same)."
+        })
+final class PrintCommand implements Callable<Integer> {
+    @CommandLine.Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "<program.yaml>", arity = "1..*", description = "Program files.")
+    private List<Path> programs = List.of();
+
+    @Option(names = "--out", required = true, paramLabel = "<dir>", description = "Folder for the papers.")
+    private Path out;
+
+    @Option(
+            names = "--clients",
+            paramLabel = "<dir>",
+            description = "Folder with the clients' files; by default that of each program.")
+    private @Nullable Path clients;
+
+    @Option(
+            names = "--document",
+            paramLabel = "<document>",
+            split = ",",
+            defaultValue = "client-handout",
+            converter = DocumentKindConverter.class,
+            description = "client-handout (default), reminder-card, practice-log, coach-sheet, progress-report. "
+                    + "May be given several times.")
+    private List<DocumentKind> documents = List.of();
+
+    @Option(
+            names = "--language",
+            paramLabel = "<tag>",
+            split = ",",
+            description = "Language of the papers, for example es; the client's own by default.")
+    private List<String> languages = List.of();
+
+    @Option(names = "--large", description = "Large print, whatever the client's file says.")
+    private boolean large;
+
+    @Option(names = "--paper", paramLabel = "<A4|Letter>", description = "Paper; the client's own by default.")
+    private @Nullable String paper;
+
+    @Option(names = "--signed-by", paramLabel = "<coach>", description = "The coach who has checked the programs.")
+    private @Nullable String signedBy;
+
+    @Override
+    public Integer call() {
+        PrintWriter terminal = spec.commandLine().getOut();
+        Optional<Paper> sheet = paper();
+        Folders folders = Folders.ofThisProgram();
+        Knowledge knowledge = Knowledge.load(folders);
+        TextFile.makeFolder(out);
+        List<Optional<String>> wanted = new ArrayList<>();
+        languages.forEach(tag -> wanted.add(Optional.of(language(folders, tag))));
+        PrintBatch batch = new PrintBatch(
+                knowledge,
+                Papers.maker(folders, knowledge),
+                Optional.ofNullable(clients),
+                documents,
+                wanted.isEmpty() ? List.of(Optional.empty()) : wanted,
+                own -> setting(own, sheet),
+                house(folders),
+                new PrintRecord(out));
+        int threads = Math.max(
+                1, Math.min(Runtime.getRuntime().availableProcessors(), programs.size()));
+        PrintBatch.Outcome outcome = withBar(batch, threads);
+        outcome.problems().forEach(p -> spec.commandLine().getErr().println(p.message()));
+        terminal.println(summary(outcome));
+        return outcome.left() == 0 ? ExitCode.DONE : ExitCode.BAD_INPUT;
+    }
+
+    private PrintBatch.Outcome withBar(PrintBatch batch, int threads) {
+        if (System.console() == null || programs.size() < 2) {
+            return batch.print(programs, threads, () -> {});
+        }
+        try (ProgressBar bar = new ProgressBarBuilder()
+                .setTaskName("Printing")
+                .setInitialMax(programs.size())
+                .setStyle(ProgressBarStyle.ASCII)
+                .build()) {
+            return batch.print(programs, threads, bar::step);
+        }
+    }
+
+    private static String summary(PrintBatch.Outcome outcome) {
+        StringBuilder text = new StringBuilder("Printed " + outcome.printed());
+        if (outcome.finishedBefore() > 0) {
+            text.append(", ").append(outcome.finishedBefore()).append(" were finished before");
+        }
+        if (outcome.left() > 0) {
+            text.append("; ")
+                    .append(outcome.left())
+                    .append(outcome.left() == 1 ? " program was" : " programs were")
+                    .append(" left out");
+        }
+        return text.append('.').toString();
+    }
+
+    private DocumentSetting setting(DocumentSetting own, Optional<Paper> sheet) {
+        return own.on(sheet.orElse(own.paper()))
+                .large(large || own.large())
+                .signedBy(Optional.ofNullable(signedBy));
+    }
+
+    private Optional<Paper> paper() {
+        if (paper == null) {
+            return Optional.empty();
+        }
+        String word = paper;
+        return Optional.of(Stream.of(Paper.values())
+                .filter(p -> p.name().equalsIgnoreCase(word))
+                .findFirst()
+                .orElseThrow(() -> BadInput.because("--paper", "There is no paper “" + word + "”", "A4 or Letter")));
+    }
+
+    private static String language(Folders folders, String tag) {
+        boolean known = tag.matches("[A-Za-z-]{2,12}")
+                && Files.exists(folders.templates().resolve("messages").resolve(tag + ".yaml"));
+        if (!known) {
+            throw BadInput.because(
+                    "--language", "There are no phrases for the language “" + tag + "”", "See templates/messages");
+        }
+        return tag;
+    }
+
+    /** One checksum over everything that gives all papers their look and their fixed words. */
+    private static String house(Folders folders) {
+        StringBuilder all = new StringBuilder(new Drillsheaf.Version().getVersion()[0]);
+        try (Stream<Path> files = Files.walk(folders.home().resolve("templates"));
+                Stream<Path> shared = Files.list(folders.home().resolve("shared"))) {
+            List<Path> read = new ArrayList<>(Stream.concat(files, shared)
+                    .filter(Files::isRegularFile)
+                    .sorted()
+                    .toList());
+            read.add(folders.house());
+            read.forEach(file -> all.append(PrintRecord.sum(TextFile.read(file).getBytes(
+                    java.nio.charset.StandardCharsets.UTF_8))));
+        } catch (IOException e) {
+            throw new UncheckedIOException("the templates cannot be listed", e);
+        }
+        return PrintRecord.sum(all.toString().getBytes(java.nio.charset.StandardCharsets.UTF_8));
+    }
+}
