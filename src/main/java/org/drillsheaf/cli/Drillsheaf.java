@@ -12,7 +12,8 @@ import picocli.CommandLine.Command;
         description = "Screens a client, builds a phased exercise program and prints an illustrated handout.",
         versionProvider = Drillsheaf.Version.class,
         mixinStandardHelpOptions = true,
-        subcommands = {BuildCommand.class, ReadCommand.class, DrawCommand.class, CheckCommand.class, PrintCommand.class},
+        subcommands = {BuildCommand.class, ReadCommand.class, DrawCommand.class, CheckCommand.class, PrintCommand.class
+        },
         footer = {
             "",
             "Exit codes: 0 done, 1 cannot be done (the reason is printed), 2 something in the input is wrong.",

@@ -15,6 +15,9 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.drillsheaf.Problem;
 import org.drillsheaf.Problems;
 import org.drillsheaf.YamlNode;
+import org.drillsheaf.course.Course;
+import org.drillsheaf.course.Documents;
+import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.drill.Drill;
 import org.drillsheaf.handout.DocumentMaker;
 import org.drillsheaf.handout.DocumentOrder;
@@ -99,8 +102,8 @@ record PrintBatch(
             String text = TextFile.read(file);
             Program program = program(file, text);
             Path client = client(file, program);
-            byte[] input = (PrintRecord.sum(bytes(text), bytes(TextFile.read(client))) + house).getBytes(
-                    StandardCharsets.UTF_8);
+            byte[] input = (PrintRecord.sum(bytes(text), bytes(TextFile.read(client))) + house)
+                    .getBytes(StandardCharsets.UTF_8);
             Optional<DocumentOrder> order = Optional.empty();
             for (DocumentKind kind : kinds) {
                 for (Optional<String> language : languages) {
@@ -114,7 +117,8 @@ record PrintBatch(
                     DocumentOrder whole = order.isPresent() ? order.get() : order(client, program);
                     order = Optional.of(whole);
                     Problems problems = new Problems();
-                    DocumentOrder mine = whole.with(setting.apply(whole.setting()).inLanguage(language));
+                    DocumentOrder mine =
+                            whole.with(setting.apply(whole.setting()).inLanguage(language));
                     Optional<byte[]> pdf = maker.print(kind, mine, problems);
                     BadInput.stopAtErrors(problems);
                     record.finish(paper, sum, pdf.orElseThrow());
@@ -129,13 +133,14 @@ record PrintBatch(
     /** Everything of the command line that reaches the page. */
     private String asked(Optional<String> language) {
         DocumentSetting one = new DocumentSetting(language, org.drillsheaf.client.Paper.A4, false, Optional.empty());
-        return setting.apply(one) + "" + setting.apply(one.on(org.drillsheaf.client.Paper.LETTER).large(true));
+        return setting.apply(one) + ""
+                + setting.apply(one.on(org.drillsheaf.client.Paper.LETTER).large(true));
     }
 
     private Program program(Path file, String text) {
         Problems problems = new Problems();
-        Optional<Program> program = YamlNode.parse(file.toString(), text, problems)
-                .flatMap(node -> ProgramReader.read(node, problems));
+        Optional<Program> program =
+                YamlNode.parse(file.toString(), text, problems).flatMap(node -> ProgramReader.read(node, problems));
         BadInput.stopAtErrors(problems);
         for (PhasePlan phase : program.orElseThrow().phases()) {
             for (Entry entry : phase.entries()) {
@@ -170,22 +175,20 @@ record PrintBatch(
     }
 
     private DocumentOrder order(Path client, Program program) {
-        Course course =
-                Course.of(ClientVisit.readAll(client, Optional.of(program.date()), knowledge), knowledge);
+        Course course = Course.of(HouseData.visits(client, Optional.of(program.date()), knowledge), knowledge);
         if (!course.last().visit().reading().safety().isClear()) {
             throw BadInput.because(
                     client.toString(),
                     "A safety answer of " + program.date() + " stands against this program",
                     "Build again; it prints the referral note");
         }
-        return Papers.order(course, Optional.empty(), Optional.of(program));
+        return Documents.order(course, Optional.empty(), Optional.of(program));
     }
 
     private static Problem inFile(Path file, Problem problem) {
         return problem.file().equals(file.toString())
                 ? problem
-                : Problem.error(
-                        file.toString(), 0, problem.what() + " (" + problem.file() + ")", problem.remedy());
+                : Problem.error(file.toString(), 0, problem.what() + " (" + problem.file() + ")", problem.remedy());
     }
 
     private static String name(Path program) {

@@ -14,6 +14,8 @@ import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
 import org.drillsheaf.client.Paper;
+import org.drillsheaf.course.Folders;
+import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.handout.DocumentSetting;
 import org.drillsheaf.handout.page.DocumentKind;
 import org.jspecify.annotations.Nullable;
@@ -79,8 +81,8 @@ final class PrintCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter terminal = spec.commandLine().getOut();
         Optional<Paper> sheet = paper();
-        Folders folders = Folders.ofThisProgram();
-        Knowledge knowledge = Knowledge.load(folders);
+        Folders folders = HouseData.folders();
+        Knowledge knowledge = HouseData.knowledge(folders);
         TextFile.makeFolder(out);
         List<Optional<String>> wanted = new ArrayList<>();
         languages.forEach(tag -> wanted.add(Optional.of(language(folders, tag))));
@@ -93,8 +95,7 @@ final class PrintCommand implements Callable<Integer> {
                 own -> setting(own, sheet),
                 house(folders),
                 new PrintRecord(out));
-        int threads = Math.max(
-                1, Math.min(Runtime.getRuntime().availableProcessors(), programs.size()));
+        int threads = Math.max(1, Math.min(Runtime.getRuntime().availableProcessors(), programs.size()));
         PrintBatch.Outcome outcome = withBar(batch, threads);
         outcome.problems().forEach(p -> spec.commandLine().getErr().println(p.message()));
         terminal.println(summary(outcome));
@@ -129,9 +130,7 @@ final class PrintCommand implements Callable<Integer> {
     }
 
     private DocumentSetting setting(DocumentSetting own, Optional<Paper> sheet) {
-        return own.on(sheet.orElse(own.paper()))
-                .large(large || own.large())
-                .signedBy(Optional.ofNullable(signedBy));
+        return own.on(sheet.orElse(own.paper())).large(large || own.large()).signedBy(Optional.ofNullable(signedBy));
     }
 
     private Optional<Paper> paper() {
@@ -165,8 +164,8 @@ final class PrintCommand implements Callable<Integer> {
                     .sorted()
                     .toList());
             read.add(folders.house());
-            read.forEach(file -> all.append(PrintRecord.sum(TextFile.read(file).getBytes(
-                    java.nio.charset.StandardCharsets.UTF_8))));
+            read.forEach(file ->
+                    all.append(PrintRecord.sum(TextFile.read(file).getBytes(java.nio.charset.StandardCharsets.UTF_8))));
         } catch (IOException e) {
             throw new UncheckedIOException("the templates cannot be listed", e);
         }
