@@ -243,6 +243,18 @@ public final class YamlNode {
                 over.file, over.line, path, null, java.util.Collections.unmodifiableMap(merged), null, mergedJson);
     }
 
+    /** This map with one text under a key, which counts as written where the map begins; anything else unchanged. */
+    public YamlNode with(String key, String value) {
+        if (map == null) {
+            return this;
+        }
+        Map<String, YamlNode> entries = new LinkedHashMap<>(map);
+        entries.put(key, new YamlNode(file, line, path + "/" + key, value, null, null, JSON.textNode(value)));
+        ObjectNode entriesJson = JSON.objectNode();
+        entries.forEach((k, node) -> entriesJson.set(k, node.json));
+        return new YamlNode(file, line, path, null, java.util.Collections.unmodifiableMap(entries), null, entriesJson);
+    }
+
     /** This map without one key; anything else unchanged. */
     public YamlNode without(String key) {
         if (map == null || !map.containsKey(key)) {

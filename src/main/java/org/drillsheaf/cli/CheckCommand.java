@@ -17,6 +17,7 @@ import org.drillsheaf.drill.DrillReader;
 import org.drillsheaf.drill.check.CatalogueCheck;
 import org.drillsheaf.drill.library.Library;
 import org.drillsheaf.drill.library.LibraryFiles;
+import org.drillsheaf.drill.library.ProjectFiles;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -33,6 +34,9 @@ import picocli.CommandLine.Parameters;
 final class CheckCommand implements Callable<Integer> {
     @CommandLine.Spec
     private CommandSpec spec;
+
+    @CommandLine.Mixin
+    private HouseOption house = new HouseOption();
 
     @Parameters(
             arity = "0..1",
@@ -57,12 +61,12 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Folders folders = HouseData.folders();
+        Folders folders = house.folders();
         Path folder = Optional.ofNullable(drills).orElseGet(folders::catalogue);
         if (!Files.isDirectory(folder)) {
             throw BadInput.because(folder.toString(), "There is no such folder", "Name the folder that holds drills");
         }
-        CheckReport report = check(folders, folder);
+        CheckReport report = check(folders, files(folders, folder));
         PrintWriter out = spec.commandLine().getOut();
         if (format == Format.json) {
             out.println(report.json());
@@ -72,13 +76,26 @@ final class CheckCommand implements Callable<Integer> {
         return report.count(Severity.ERROR) == 0 ? ExitCode.DONE : ExitCode.CANNOT;
     }
 
-    private CheckReport check(Folders folders, Path folder) {
+    /** A folder that was named stands alone, unless a clinic's folder was named with it. */
+    private ProjectFiles files(Folders folders, Path folder) {
+        Path full = folder.toAbsolutePath().normalize();
+        if (folders.files().clinicDrills().filter(full::equals).isPresent()) {
+            throw BadInput.because(
+                    folder.toString(),
+                    "These are the clinic's own drills, which lie over the starter catalogue",
+                    "Leave the folder out: both are checked together");
+        }
+        return drills == null || house.isNamed()
+                ? new ProjectFiles(folders.home(), full, Optional.of(folders.clinic()))
+                : ProjectFiles.alone(folders.home(), full);
+    }
+
+    private CheckReport check(Folders folders, ProjectFiles files) {
         try (Progress progress = new Progress(spec.commandLine().getErr())) {
             progress.stage("Reading the vocabularies and the catalogue");
             Problems problems = new Problems();
             Optional<DrillReader> reader = LibraryFiles.drillReader(folders.home(), problems);
-            Optional<Library> library =
-                    LibraryFiles.read(folders.home(), folder.toAbsolutePath().normalize(), problems);
+            Optional<Library> library = LibraryFiles.read(files, problems);
             if (library.isEmpty() || reader.isEmpty()) {
                 BadInput.stopAtErrors(problems);
             }
@@ -92,7 +109,7 @@ final class CheckCommand implements Callable<Integer> {
                     .run(done -> {});
             List<Problem> all = new ArrayList<>(problems.all());
             all.addAll(result.problems());
-            return new CheckReport(catalogue, all, result.coverage());
+            return new CheckReport(catalogue, library.get().layers(), all, result.coverage());
         }
     }
 }

@@ -13,13 +13,15 @@ import org.drillsheaf.Problem;
 import org.drillsheaf.Problem.Severity;
 import org.drillsheaf.drill.Catalogue;
 import org.drillsheaf.drill.check.Coverage;
+import org.drillsheaf.drill.library.HouseLayer.Standing;
+import org.drillsheaf.drill.library.Layers;
 
 /**
  * What the check of a catalogue found, for people and for machines.
  *
  * @param problems those of reading first, then those of the check
  */
-record CheckReport(Catalogue catalogue, List<Problem> problems, Coverage coverage) {
+record CheckReport(Catalogue catalogue, Layers layers, List<Problem> problems, Coverage coverage) {
     private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
     CheckReport {
@@ -42,6 +44,10 @@ record CheckReport(Catalogue catalogue, List<Problem> problems, Coverage coverag
         out.println("Coverage (drills in use; for conditions drills/families left)");
         coverage.table(List.copyOf(catalogue.words().positions().keySet())).forEach(out::println);
         out.println();
+        if (!layers.house().isEmpty()) {
+            out.println("The clinic's own folder: " + layers.count(Standing.REPLACED) + " drills replaced, "
+                    + layers.count(Standing.ADDED) + " added, " + layers.count(Standing.WITHDRAWN) + " withdrawn.");
+        }
         out.println(catalogue.drills().size() + " drills, " + catalogue.inUse().size() + " of them in use: "
                 + count(Severity.ERROR) + " errors, " + count(Severity.WARNING) + " warnings, "
                 + count(Severity.ADVICE) + " pieces of advice.");
@@ -59,6 +65,7 @@ record CheckReport(Catalogue catalogue, List<Problem> problems, Coverage coverag
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("drills", catalogue.drills().size());
         json.put("in-use", catalogue.inUse().size());
+        json.put("house", house());
         for (Severity severity : Severity.values()) {
             json.put(
                     title(severity).toLowerCase(Locale.ROOT),
@@ -74,6 +81,19 @@ record CheckReport(Catalogue catalogue, List<Problem> problems, Coverage coverag
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("maps of texts and numbers can always be written", e);
         }
+    }
+
+    private Map<String, Object> house() {
+        Map<String, Object> json = new LinkedHashMap<>();
+        for (Standing standing : List.of(Standing.REPLACED, Standing.ADDED, Standing.WITHDRAWN)) {
+            json.put(
+                    standing.name().toLowerCase(Locale.ROOT),
+                    layers.drills().entrySet().stream()
+                            .filter(d -> d.getValue().standing() == standing)
+                            .map(Map.Entry::getKey)
+                            .toList());
+        }
+        return json;
     }
 
     private static Map<String, Object> problem(Problem problem) {

@@ -55,6 +55,9 @@ final class DrawCommand implements Callable<Integer> {
     @CommandLine.Spec
     private CommandSpec spec;
 
+    @CommandLine.Mixin
+    private HouseOption house = new HouseOption();
+
     @Parameters(
             arity = "0..1",
             paramLabel = "<drill|test|file>",
@@ -108,7 +111,7 @@ final class DrawCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Folders folders = HouseData.folders();
+        Folders folders = house.folders();
         DrillPictures pictures = new DrillPictures(new FigureDrawer(), request());
         if (tests && !sheet) {
             throw BadInput.because("--tests", "This goes with --sheet only", "Add --sheet, or name one test");

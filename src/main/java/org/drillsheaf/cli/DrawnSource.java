@@ -1,13 +1,16 @@
 package org.drillsheaf.cli;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Optional;
 import org.drillsheaf.Problems;
 import org.drillsheaf.YamlNode;
 import org.drillsheaf.course.Folders;
+import org.drillsheaf.drill.DrillStatus;
+import org.drillsheaf.drill.library.HouseLayer;
+import org.drillsheaf.drill.library.Layers;
+import org.drillsheaf.drill.library.LibraryFiles;
 
 /**
  * Something that can be drawn: a drill, the pose of a drill, a single pose, or a movement test.
@@ -22,17 +25,18 @@ record DrawnSource(String file, String name, YamlNode node, boolean isTest) {
     static DrawnSource find(String named, Folders folders) {
         Path path = Path.of(named);
         boolean isPath = named.endsWith(".yaml") || named.endsWith(".yml") || Files.isRegularFile(path);
-        Path file = isPath ? path : folders.catalogue().resolve(named + ".yaml");
-        if (!isPath && !Files.isRegularFile(file)) {
-            return tests(folders).stream()
-                    .filter(test -> test.name().equals(named))
-                    .findFirst()
-                    .orElseThrow(() -> BadInput.because(
-                            named,
-                            "There is no drill of this name in the catalogue, and no movement test",
-                            "Ids are the file names in " + folders.catalogue() + " and those in " + folders.tests()));
+        if (isPath) {
+            return read(path);
         }
-        return read(file);
+        return drill(named, folders)
+                .map(DrawnSource::of)
+                .or(() -> tests(folders).stream()
+                        .filter(test -> test.name().equals(named))
+                        .findFirst())
+                .orElseThrow(() -> BadInput.because(
+                        named,
+                        "There is no drill of this name in the catalogue, and no movement test",
+                        "Ids are the file names in " + folders.catalogue() + " and those in " + folders.tests()));
     }
 
     /** Every movement test that has a picture, in the best order of the day. */
@@ -44,22 +48,39 @@ record DrawnSource(String file, String name, YamlNode node, boolean isTest) {
                 .toList();
     }
 
-    /** Every file of the catalogue in the order of the names. */
+    /** Every drill of the catalogue that is not withdrawn, in the order of the names. */
     static List<DrawnSource> catalogue(Folders folders) {
-        try (Stream<Path> files = Files.list(folders.catalogue())) {
-            return files.filter(file -> file.toString().endsWith(".yaml"))
-                    .sorted()
-                    .map(DrawnSource::read)
-                    .toList();
-        } catch (IOException e) {
-            throw BadInput.because(
-                    folders.catalogue().toString(), "The catalogue cannot be read", "Check that the folder is there");
-        }
+        return layers(folders).drills().values().stream()
+                .filter(drill -> !drill.node().text("status").equals(Optional.of(DrillStatus.WITHDRAWN.id())))
+                .map(DrawnSource::of)
+                .toList();
+    }
+
+    private static DrawnSource of(HouseLayer.Laid drill) {
+        String file = drill.node().file();
+        return new DrawnSource(file, plainName(file), drill.node(), false);
+    }
+
+    private static Optional<HouseLayer.Laid> drill(String id, Folders folders) {
+        Problems problems = new Problems();
+        Optional<HouseLayer.Laid> drill = LibraryFiles.drill(folders.files(), id, problems);
+        BadInput.stopAtErrors(problems);
+        return drill;
+    }
+
+    private static Layers layers(Folders folders) {
+        Problems problems = new Problems();
+        Layers layers = LibraryFiles.layers(folders.files(), problems);
+        BadInput.stopAtErrors(problems);
+        return layers;
     }
 
     private static DrawnSource read(Path file) {
-        String name = file.getFileName().toString().replaceFirst("\\.ya?ml$", "");
-        return new DrawnSource(file.toString(), name, parse(file), false);
+        return new DrawnSource(file.toString(), plainName(file.toString()), parse(file), false);
+    }
+
+    private static String plainName(String file) {
+        return String.valueOf(Path.of(file).getFileName()).replaceFirst("\\.ya?ml$", "");
     }
 
     private static YamlNode parse(Path file) {

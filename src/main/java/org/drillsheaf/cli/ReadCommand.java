@@ -29,6 +29,9 @@ final class ReadCommand implements Callable<Integer> {
     @CommandLine.Spec
     private CommandSpec spec;
 
+    @CommandLine.Mixin
+    private HouseOption house = new HouseOption();
+
     @Parameters(paramLabel = "<client.yaml>", description = "The client's file.")
     private Path file;
 
@@ -53,7 +56,7 @@ final class ReadCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        Folders folders = HouseData.folders();
+        Folders folders = house.folders();
         try (Progress progress = new Progress(spec.commandLine().getErr())) {
             progress.stage("Reading the vocabularies and the catalogue");
             Knowledge knowledge = HouseData.knowledge(folders);

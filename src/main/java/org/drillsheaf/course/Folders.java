@@ -4,18 +4,22 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.drillsheaf.Problems;
+import org.drillsheaf.drill.library.ProjectFiles;
 
 /**
  * Where the program's own data lies: vocabularies, catalogue, templates.
  *
  * @param home the project folder, or the folder it was installed in
+ * @param clinic the clinic's own folder: its tests and its drills; it need not be there
  */
-public record Folders(Path home) {
+public record Folders(Path home, Path clinic) {
 
     /** The folder the launcher names, else the working folder; empty when the data is not there, which is told. */
     public static Optional<Folders> ofThisProgram(Problems problems) {
-        String home = System.getProperty("drillsheaf.home", "");
-        Folders folders = new Folders(Path.of(home).toAbsolutePath().normalize());
+        Path home = Path.of(System.getProperty("drillsheaf.home", ""))
+                .toAbsolutePath()
+                .normalize();
+        Folders folders = new Folders(home, home.resolve("house"));
         if (!Files.isDirectory(folders.vocabularies())) {
             problems.error(
                     folders.home().toString(),
@@ -25,6 +29,16 @@ public record Folders(Path home) {
             return Optional.empty();
         }
         return Optional.of(folders);
+    }
+
+    /** The same with a clinic's folder that lies elsewhere. */
+    public Folders withClinic(Path folder) {
+        return new Folders(home, folder.toAbsolutePath().normalize());
+    }
+
+    /** What the catalogue is read from. */
+    public ProjectFiles files() {
+        return ProjectFiles.of(home, clinic);
     }
 
     public Path vocabularies() {

@@ -31,7 +31,7 @@ public record Knowledge(Vocabulary vocabulary, Safety safety, YamlSchema clientS
     /** Reads it all; empty when {@code problems} got an error. */
     public static Optional<Knowledge> read(Folders folders, Problems problems) {
         Problems found = new Problems();
-        Optional<Vocabulary> vocabulary = VocabularyReader.read(folders.home(), found);
+        Optional<Vocabulary> vocabulary = VocabularyReader.read(folders.files(), found);
         Optional<DrillReader> drillReader = LibraryFiles.drillReader(folders.home(), found);
         Optional<YamlSchema> clientSchema = clientSchema(folders, found);
         problems.addAll(found.all());

@@ -1,6 +1,7 @@
 package org.drillsheaf.drill;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -29,40 +30,49 @@ public final class CatalogueReader {
      * @param problems takes everything that is wrong
      */
     public Catalogue read(Map<String, String> files, Problems problems) {
-        List<Drill> drills = new ArrayList<>();
-        Set<String> ids = new HashSet<>();
-        new TreeMap<>(files)
-                .forEach((name, text) -> readOne(name, text, problems).ifPresent(drill -> {
-                    if (ids.add(drill.id())) {
-                        drills.add(drill);
-                    } else {
-                        drill.written()
-                                .nearest("/id")
-                                .error(
-                                        problems,
-                                        "A second drill is called “" + drill.id() + "”",
-                                        "Give it an id of its own, the same as its file's name");
-                    }
-                }));
-        drills.forEach(drill -> new DrillReferences(words, ids, problems).check(drill));
-        return new Catalogue(words, drills);
+        return catalogue(parse(files, problems).values(), problems);
     }
 
-    private Optional<Drill> readOne(String name, String text, Problems problems) {
-        Problems own = new Problems();
-        Optional<Drill> drill = YamlNode.parse(name, text, own).flatMap(node -> drillReader.read(node, own));
-        drill.ifPresent(d -> {
-            String plain = name.substring(name.lastIndexOf('/') + 1).replaceFirst("\\.ya?ml$", "");
-            if (!plain.equals(d.id())) {
-                d.written()
-                        .nearest("/id")
-                        .error(
-                                own,
-                                "The drill is called “" + d.id() + "” and its file “" + plain + "”",
-                                "Give both the same name");
-            }
-        });
-        problems.addAll(own.all());
-        return drill;
+    /**
+     * The first half of reading: YAML, and a drill called like its file.
+     *
+     * @param files name of the file to its text
+     * @return name of the drill's file without its ending to the file's content, in that order
+     */
+    public static Map<String, YamlNode> parse(Map<String, String> files, Problems problems) {
+        Map<String, YamlNode> nodes = new TreeMap<>();
+        new TreeMap<>(files)
+                .forEach((name, text) -> YamlNode.parse(name, text, problems).ifPresent(node -> {
+                    String plain = name.substring(name.lastIndexOf('/') + 1).replaceFirst("\\.ya?ml$", "");
+                    Optional<String> id = node.text("id").filter(i -> !i.equals(plain));
+                    id.ifPresent(i -> node.nearest("/id")
+                            .error(
+                                    problems,
+                                    "The drill is called “" + i + "” and its file “" + plain + "”",
+                                    "Give both the same name"));
+                    nodes.put(plain, node);
+                }));
+        return nodes;
+    }
+
+    /** The second half: every drill of its own, then every name that one drill uses for another. */
+    public Catalogue catalogue(Collection<YamlNode> nodes, Problems problems) {
+        List<Drill> drills = new ArrayList<>();
+        Set<String> ids = new HashSet<>();
+        for (YamlNode node : nodes) {
+            drillReader.read(node, problems).ifPresent(drill -> {
+                if (ids.add(drill.id())) {
+                    drills.add(drill);
+                } else {
+                    node.nearest("/id")
+                            .error(
+                                    problems,
+                                    "A second drill is called “" + drill.id() + "”",
+                                    "Give it an id of its own, the same as its file's name");
+                }
+            });
+        }
+        drills.forEach(drill -> new DrillReferences(words, ids, problems).check(drill));
+        return new Catalogue(words, drills);
     }
 }

@@ -12,19 +12,20 @@ import org.drillsheaf.YamlSchema;
 import org.drillsheaf.drill.DrillWords;
 import org.drillsheaf.drill.library.Library;
 import org.drillsheaf.drill.library.LibraryFiles;
+import org.drillsheaf.drill.library.ProjectFiles;
 import org.drillsheaf.screen.Gate;
 import org.drillsheaf.screen.ReadingRules;
 import org.drillsheaf.screen.ScreenFiles;
 
 /** Reads the house's vocabularies and drills from a project folder, each through the reader of its own package. */
 public final class VocabularyReader {
-    private static final Path TESTS_OF_THE_CLINIC = Path.of("house", "tests.yaml");
-
     private final Path folder;
+    private final ProjectFiles files;
     private final Problems problems;
 
-    private VocabularyReader(Path folder, Problems problems) {
-        this.folder = folder;
+    private VocabularyReader(ProjectFiles files, Problems problems) {
+        this.folder = files.project();
+        this.files = files;
         this.problems = problems;
     }
 
@@ -35,12 +36,17 @@ public final class VocabularyReader {
      * @return empty when a vocabulary cannot be read; the reasons then stand in {@code problems}
      */
     public static Optional<Vocabulary> read(Path folder, Problems problems) {
-        return new VocabularyReader(folder, problems).read();
+        return read(ProjectFiles.of(folder), problems);
+    }
+
+    /** The same with a clinic's folder that may lie elsewhere. */
+    public static Optional<Vocabulary> read(ProjectFiles files, Problems problems) {
+        return new VocabularyReader(files, problems).read();
     }
 
     private Optional<Vocabulary> read() {
         Optional<ReadingRules> reading = ScreenFiles.read(folder.resolve("shared"), testsOfTheClinic(), problems);
-        Optional<Library> library = LibraryFiles.read(folder, problems);
+        Optional<Library> library = LibraryFiles.read(files, problems);
         if (reading.isEmpty() || library.isEmpty()) {
             return Optional.empty();
         }
@@ -63,7 +69,7 @@ public final class VocabularyReader {
 
     /** A clinic's own tests lie over ours; the file need not be there. */
     private Optional<Path> testsOfTheClinic() {
-        return Optional.of(folder.resolve(TESTS_OF_THE_CLINIC)).filter(Files::exists);
+        return files.clinic().map(clinic -> clinic.resolve("tests.yaml")).filter(Files::exists);
     }
 
     private Optional<YamlNode> yaml(String name) {

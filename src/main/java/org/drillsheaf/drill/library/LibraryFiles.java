@@ -1,15 +1,11 @@
 package org.drillsheaf.drill.library;
 
-import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.stream.Stream;
+import java.util.function.Predicate;
 import org.drillsheaf.Problems;
 import org.drillsheaf.YamlNode;
 import org.drillsheaf.YamlSchema;
@@ -22,10 +18,8 @@ import org.drillsheaf.drill.safety.CautionReader;
 import org.drillsheaf.drill.safety.ConditionReader;
 import org.drillsheaf.drill.safety.SafetyRules;
 
-/** Reads {@code shared/} and {@code exercise-library/} of a project folder. */
+/** Reads {@code shared/}, {@code exercise-library/} and the clinic's own drills of a project folder. */
 public final class LibraryFiles {
-    private static final String DRILLS = "exercise-library";
-
     private final Path folder;
     private final Problems problems;
 
@@ -41,12 +35,23 @@ public final class LibraryFiles {
      * @return empty when the safety rules or vocabularies cannot be read; drills with errors are left out and told
      */
     public static Optional<Library> read(Path folder, Problems problems) {
-        return read(folder, folder.resolve(DRILLS), problems);
+        return read(ProjectFiles.of(folder), problems);
     }
 
-    /** The same with the drills of another folder. */
-    public static Optional<Library> read(Path folder, Path drills, Problems problems) {
-        return new LibraryFiles(folder, problems).library(drills);
+    /** The same from other folders. */
+    public static Optional<Library> read(ProjectFiles files, Problems problems) {
+        return new LibraryFiles(files.project(), problems).library(files);
+    }
+
+    /** Only the drills, as they lie over each other; drills with mistakes are among them. */
+    public static Layers layers(ProjectFiles files, Problems problems) {
+        return new LibraryFiles(files.project(), problems).layered(files, name -> true);
+    }
+
+    /** One drill as it lies over its starter, without reading the others. */
+    public static Optional<HouseLayer.Laid> drill(ProjectFiles files, String id, Problems problems) {
+        Layers layers = new LibraryFiles(files.project(), problems).layered(files, (id + ".yaml")::equals);
+        return Optional.ofNullable(layers.drills().get(id));
     }
 
     /** Reader of single drills, for changed versions. */
@@ -54,7 +59,14 @@ public final class LibraryFiles {
         return new LibraryFiles(folder, problems).schema("drill").map(DrillReader::new);
     }
 
-    private Optional<Library> library(Path drills) {
+    /** Reader of changed catalogues, with the vocabularies of the project. */
+    public static Optional<CatalogueReader> catalogueReader(Path folder, Problems problems) {
+        LibraryFiles files = new LibraryFiles(folder, problems);
+        return files.safetyRules().flatMap(files::words).flatMap(words -> files.schema("drill")
+                .map(schema -> new CatalogueReader(words, schema)));
+    }
+
+    private Optional<Library> library(ProjectFiles files) {
         Optional<SafetyRules> safety = safetyRules();
         Optional<YamlSchema> drillSchema = schema("drill");
         Optional<DrillWords> words = safety.flatMap(this::words);
@@ -62,13 +74,37 @@ public final class LibraryFiles {
             return Optional.empty();
         }
         List<Caution> cautions = cautions(words.get());
-        Map<String, String> texts = drillTexts(drills);
+        Layers layers = layered(files, name -> true);
         return cautions.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Library(
-                        new CatalogueReader(words.get(), drillSchema.get()).read(texts, problems),
+                        new CatalogueReader(words.get(), drillSchema.get())
+                                .catalogue(
+                                        layers.drills().values().stream()
+                                                .map(HouseLayer.Laid::node)
+                                                .toList(),
+                                        problems),
                         safety.get(),
-                        cautions));
+                        cautions,
+                        layers));
+    }
+
+    private Layers layered(ProjectFiles files, Predicate<String> wanted) {
+        Map<String, String> starter = DrillFolderFiles.texts(
+                files.drills(), String.valueOf(files.drills().getFileName()), wanted, problems);
+        Map<String, YamlNode> delivered = CatalogueReader.parse(starter, problems);
+        Optional<Path> clinic = files.clinicDrills().filter(Files::isDirectory);
+        Optional<YamlSchema> withdrawal = clinic.flatMap(c -> schema("withdrawal"));
+        if (clinic.isEmpty() || withdrawal.isEmpty()) {
+            return new Layers(starter, Map.of(), HouseLayer.asDelivered(delivered));
+        }
+        Path parent = Optional.ofNullable(clinic.get().getParent()).orElse(clinic.get());
+        String shown = parent.getFileName() + "/" + clinic.get().getFileName();
+        Map<String, String> house = DrillFolderFiles.texts(clinic.get(), shown, wanted, problems);
+        return new Layers(
+                starter,
+                house,
+                HouseLayer.lay(delivered, CatalogueReader.parse(house, problems), withdrawal.get(), problems));
     }
 
     private List<Caution> cautions(DrillWords words) {
@@ -110,27 +146,6 @@ public final class LibraryFiles {
         return file.isEmpty() || schema.isEmpty() ? Map.of() : reader.read(file.get(), schema.get(), problems);
     }
 
-    private Map<String, String> drillTexts(Path drills) {
-        Map<String, String> texts = new TreeMap<>();
-        for (Path file : filesIn(drills)) {
-            String name = drills.getFileName() + "/" + file.getFileName();
-            text(file, name).ifPresent(text -> texts.put(name, text));
-        }
-        return texts;
-    }
-
-    private List<Path> filesIn(Path drills) {
-        try (Stream<Path> files = Files.list(drills)) {
-            return files.filter(f -> f.getFileName().toString().endsWith(".yaml"))
-                    .sorted()
-                    .toList();
-        } catch (IOException e) {
-            problems.error(
-                    drills.toString(), 0, "The folder of drills cannot be read", "Check that it is there and readable");
-            return List.of();
-        }
-    }
-
     private Optional<YamlNode> yaml(String name) {
         String path = "shared/" + name + ".yaml";
         return text(folder.resolve(path), path).flatMap(text -> YamlNode.parse(path, text, problems));
@@ -142,19 +157,6 @@ public final class LibraryFiles {
     }
 
     private Optional<String> text(Path file, String name) {
-        try {
-            if (Files.size(file) > YamlNode.LARGEST_FILE) {
-                problems.error(name, 0, "The file is too large", "Keep it under " + YamlNode.LARGEST_FILE + " bytes");
-                return Optional.empty();
-            }
-            return Optional.of(Files.readString(file));
-        } catch (NoSuchFileException e) {
-            problems.error(name, 0, "The file is not there", "Put it back, or start in the project folder");
-        } catch (CharacterCodingException e) {
-            problems.error(name, 0, "The file is not UTF-8 text", "Save it again as UTF-8");
-        } catch (IOException e) {
-            problems.error(name, 0, "The file cannot be read", "Check that you may read it");
-        }
-        return Optional.empty();
+        return DrillFolderFiles.text(file, name, problems);
     }
 }
