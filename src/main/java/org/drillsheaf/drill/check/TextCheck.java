@@ -45,7 +45,7 @@ record TextCheck(Map<String, VerbList> verbs) {
         drill.translations().stream()
                 .filter(t -> t.isUnreviewed())
                 .forEach(t -> problems.add(Problem.advice(
-                        drill.written().file(),
+                        drill.written().nearest("/translations/" + t.language()).file(),
                         drill.written().nearest("/translations/" + t.language()).line(),
                         "The text in “" + t.language() + "” was made by a machine and nobody has gone through it",
                         "Let a speaker read it, then write reviewed-on")));
