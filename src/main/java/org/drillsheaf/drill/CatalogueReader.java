@@ -50,7 +50,9 @@ public final class CatalogueReader {
                                     problems,
                                     "The drill is called “" + i + "” and its file “" + plain + "”",
                                     "Give both the same name"));
-                    nodes.put(plain, node);
+                    if (nodes.putIfAbsent(plain, node) != null) {
+                        second(node, plain, problems);
+                    }
                 }));
         return nodes;
     }
@@ -64,15 +66,19 @@ public final class CatalogueReader {
                 if (ids.add(drill.id())) {
                     drills.add(drill);
                 } else {
-                    node.nearest("/id")
-                            .error(
-                                    problems,
-                                    "A second drill is called “" + drill.id() + "”",
-                                    "Give it an id of its own, the same as its file's name");
+                    second(node, drill.id(), problems);
                 }
             });
         }
         drills.forEach(drill -> new DrillReferences(words, ids, problems).check(drill));
         return new Catalogue(words, drills);
+    }
+
+    private static void second(YamlNode node, String id, Problems problems) {
+        node.nearest("/id")
+                .error(
+                        problems,
+                        "A second drill is called “" + id + "”",
+                        "Give it an id of its own, the same as its file's name");
     }
 }
