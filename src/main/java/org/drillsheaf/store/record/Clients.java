@@ -1,0 +1,287 @@
+package org.drillsheaf.store.record;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.UUID;
+import org.drillsheaf.store.change.Audit;
+import org.drillsheaf.store.change.Audit.Note;
+import org.drillsheaf.store.change.AuditEntry.Deed;
+import org.drillsheaf.store.change.AuditEntry.Kind;
+import org.drillsheaf.store.sql.Database;
+import org.drillsheaf.store.sql.StoreFailure;
+import org.jdbi.v3.core.Handle;
+
+/** Clients in parts. Every save names the version it started from. Safe for several threads. */
+public final class Clients {
+    private final Database database;
+    private final Audit audit;
+    private final Clock clock;
+
+    public Clients(Database database, Audit audit, Clock clock) {
+        this.database = database;
+        this.audit = audit;
+        this.clock = clock;
+    }
+
+    /** All clients by name. */
+    public List<ClientSummary> list() {
+        return database.read(handle -> handle.createQuery("SELECT * FROM client ORDER BY full_name, client_id")
+                .map(ClientRows.SUMMARY)
+                .list());
+    }
+
+    public Optional<ClientSummary> summary(UUID key) {
+        return database.read(handle -> handle.createQuery("SELECT * FROM client WHERE client_key = :key")
+                .bind("key", key)
+                .map(ClientRows.SUMMARY)
+                .findOne());
+    }
+
+    /** The lines of these clients, in this order; one that is gone is left out. */
+    public List<ClientSummary> summaries(List<UUID> keys) {
+        if (keys.isEmpty()) {
+            return List.of();
+        }
+        Map<UUID, ClientSummary> found = new HashMap<>();
+        database.read(handle -> handle.createQuery("SELECT * FROM client WHERE client_key IN (<keys>)")
+                        .bindList("keys", keys)
+                        .map(ClientRows.SUMMARY)
+                        .list())
+                .forEach(summary -> found.put(summary.key(), summary));
+        return keys.stream().filter(found::containsKey).map(found::get).toList();
+    }
+
+    /** The key of the client with this id. */
+    public Optional<UUID> key(String id) {
+        return database.read(handle -> handle.createQuery("SELECT client_key FROM client WHERE client_id = :id")
+                .bind("id", id)
+                .mapTo(UUID.class)
+                .findOne());
+    }
+
+    /** Everything that is kept about the client now. */
+    public Optional<ClientRecord> load(UUID key) {
+        return database.read(handle -> load(handle, key));
+    }
+
+    private static Optional<ClientRecord> load(Handle handle, UUID key) {
+        Optional<String> id = handle.createQuery("SELECT client_id FROM client WHERE client_key = :key")
+                .bind("key", key)
+                .mapTo(String.class)
+                .findOne();
+        return id.map(name -> {
+            Map<PartKey, Part> parts = new TreeMap<>();
+            handle.createQuery("SELECT * FROM client_part WHERE client_key = :key AND body IS NOT NULL")
+                    .bind("key", key)
+                    .map(ClientRows.PART)
+                    .forEach(part -> parts.put(part.key(), part));
+            return new ClientRecord(key, name, parts);
+        });
+    }
+
+    /**
+     * Adds a client.
+     *
+     * @param who name of the coach
+     * @return the new client's key
+     */
+    public UUID add(ClientText text, String who) {
+        UUID key = UUID.randomUUID();
+        return database.write(handle -> {
+            if (handle.createQuery("SELECT COUNT(*) FROM client WHERE client_id = :id")
+                            .bind("id", text.id())
+                            .mapTo(Integer.class)
+                            .one()
+                    > 0) {
+                throw new StoreFailure(
+                        StoreFailure.Kind.REFUSED,
+                        text.id(),
+                        "There is already a client with this id",
+                        "Open that client, or choose another id");
+            }
+            ClientRows.insertClient(handle, key, text.id());
+            List<Note> notes = new ArrayList<>();
+            Instant now = now();
+            new TreeMap<>(text.parts()).forEach((part, content) -> {
+                ClientRows.insertPart(handle, key, new Part(part, 1, Optional.of(content), who, now));
+                notes.add(note(who, Deed.ADDED, key, part, 1, changed(Optional.empty(), Optional.of(content))));
+            });
+            ClientRows.refreshSummary(handle, key);
+            audit.note(handle, notes);
+            return key;
+        });
+    }
+
+    /**
+     * Saves one part.
+     *
+     * @param baseVersion the version that was loaded; 0 for a new visit
+     * @param who name of the coach
+     */
+    public SaveResult save(UUID client, PartKey part, long baseVersion, Content content, String who) {
+        return put(client, part, baseVersion, Optional.of(content), who);
+    }
+
+    /** Removes a visit; its versions stay. */
+    public SaveResult remove(UUID client, PartKey visit, long baseVersion, String who) {
+        if (visit.date().isEmpty()) {
+            throw new IllegalArgumentException("only visits can be removed");
+        }
+        return put(client, visit, baseVersion, Optional.empty(), who);
+    }
+
+    private SaveResult put(UUID client, PartKey key, long baseVersion, Optional<Content> content, String who) {
+        Instant now = now();
+        Part part = new Part(key, baseVersion + 1, content, who, now);
+        return database.write(handle -> {
+            Optional<Part> before = part(handle, client, key);
+            long there = before.map(Part::version).orElse(0L);
+            if (there == baseVersion
+                    && before.isPresent()
+                    && before.get().content().equals(content)) {
+                return new SaveResult.Saved(baseVersion);
+            }
+            boolean written = there == baseVersion
+                    && (baseVersion == 0
+                            ? ClientRows.insertPart(handle, client, part)
+                            : ClientRows.updatePart(handle, client, part));
+            if (!written) {
+                return clash(handle, client, part, baseVersion);
+            }
+            ClientRows.refreshSummary(handle, client);
+            Optional<Content> old = before.flatMap(Part::content);
+            Deed deed = content.isEmpty() ? Deed.REMOVED : old.isEmpty() ? Deed.ADDED : Deed.CHANGED;
+            audit.note(handle, List.of(note(who, deed, client, key, baseVersion + 1, changed(old, content))));
+            return new SaveResult.Saved(baseVersion + 1);
+        });
+    }
+
+    private SaveResult clash(Handle handle, UUID client, Part mine, long baseVersion) {
+        Part theirs = part(handle, client, mine.key()).orElseThrow(() -> gone(client));
+        UUID key = UUID.randomUUID();
+        ClientRows.insertClash(handle, key, client, mine, baseVersion);
+        PartClash clash = new PartClash(
+                key,
+                client,
+                mine.key(),
+                base(handle, client, mine.key(), baseVersion),
+                theirs,
+                mine.content(),
+                mine.savedBy(),
+                mine.savedAt());
+        List<String> fields = ClientRows.names(
+                mine.key(), clash.fields().stream().map(PartClash.Field::path).toList());
+        audit.note(handle, List.of(note(mine.savedBy(), Deed.CLASHED, client, mine.key(), theirs.version(), fields)));
+        return new SaveResult.Clashed(clash);
+    }
+
+    /** Clashes of a client that nobody has settled yet, oldest first. */
+    public List<PartClash> openClashes(UUID client) {
+        return database.read(handle -> handle.createQuery(
+                        "SELECT * FROM clash WHERE client_key = :client ORDER BY saved_at, clash_key")
+                .bind("client", client)
+                .map((row, context) -> {
+                    PartKey key = new PartKey(row.getString("part"));
+                    String body = row.getString("body");
+                    return new PartClash(
+                            row.getObject("clash_key", UUID.class),
+                            client,
+                            key,
+                            base(handle, client, key, row.getLong("base_version")),
+                            part(handle, client, key).orElseThrow(() -> gone(client)),
+                            body == null ? Optional.empty() : Optional.of(Content.parse(body)),
+                            row.getString("saved_by"),
+                            ClientRows.instant(row, "saved_at"));
+                })
+                .list());
+    }
+
+    /**
+     * Settles a clash: what was decided becomes the newest version, and the version that came second joins the old versions.
+     *
+     * @param decided built from both; may equal either
+     * @return clashed again when the part was saved once more in between
+     */
+    public SaveResult settle(PartClash clash, Content decided, String who) {
+        SaveResult saved = save(clash.client(), clash.part(), clash.theirs().version(), decided, who);
+        if (saved instanceof SaveResult.Saved done) {
+            database.writeOnly(handle -> {
+                handle.createUpdate("DELETE FROM clash WHERE clash_key = :key")
+                        .bind("key", clash.key())
+                        .execute();
+                audit.note(
+                        handle,
+                        List.of(note(who, Deed.SETTLED, clash.client(), clash.part(), done.version(), List.of())));
+            });
+        }
+        return saved;
+    }
+
+    /** Every version of a part, newest first; removed ones too. */
+    public List<Part> versions(UUID client, PartKey part) {
+        return database.read(handle -> handle.createQuery(
+                        "SELECT * FROM client_part_version WHERE client_key = :client AND part = :part"
+                                + " ORDER BY part_version DESC")
+                .bind("client", client)
+                .bind("part", part.text())
+                .map(ClientRows.PART)
+                .list());
+    }
+
+    private static Optional<Part> part(Handle handle, UUID client, PartKey part) {
+        return handle.createQuery("SELECT * FROM client_part WHERE client_key = :client AND part = :part")
+                .bind("client", client)
+                .bind("part", part.text())
+                .map(ClientRows.PART)
+                .findOne();
+    }
+
+    private static Optional<Content> base(Handle handle, UUID client, PartKey part, long version) {
+        return handle.createQuery("SELECT * FROM client_part_version WHERE client_key = :client AND part = :part"
+                        + " AND part_version = :version")
+                .bind("client", client)
+                .bind("part", part.text())
+                .bind("version", version)
+                .map(ClientRows.PART)
+                .findOne()
+                .flatMap(Part::content);
+    }
+
+    private static StoreFailure gone(UUID client) {
+        return new StoreFailure(
+                StoreFailure.Kind.REFUSED,
+                client.toString(),
+                "This client is no longer in the record",
+                "Look at the audit: the client was erased at another desk");
+    }
+
+    private static Note note(String who, Deed deed, UUID client, PartKey part, long version, List<String> fields) {
+        return new Note(
+                who, deed, Kind.CLIENT, client.toString(), part.text(), version, ClientRows.names(part, fields));
+    }
+
+    /** Paths of the fields that differ. */
+    private static List<String> changed(Optional<Content> before, Optional<Content> after) {
+        Map<String, String> old =
+                before.<Map<String, String>>map(Content::fields).orElseGet(HashMap::new);
+        Map<String, String> now =
+                after.<Map<String, String>>map(Content::fields).orElseGet(HashMap::new);
+        TreeSet<String> paths = new TreeSet<>(old.keySet());
+        paths.addAll(now.keySet());
+        paths.removeIf(path -> java.util.Objects.equals(old.get(path), now.get(path)));
+        return List.copyOf(paths);
+    }
+
+    private Instant now() {
+        return clock.instant().atOffset(ZoneOffset.UTC).toInstant().truncatedTo(ChronoUnit.MILLIS);
+    }
+}

@@ -1,0 +1,56 @@
+package org.drillsheaf.store.sql;
+
+import org.drillsheaf.Problem;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The record cannot be used, or not for this. Carries the words for the person at the desk, with the steps that help; holds
+ * no value from the record and no passphrase.
+ */
+public final class StoreFailure extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    /** What is the matter; each has its own way out. */
+    public enum Kind {
+        NOT_THERE,
+        ALREADY_THERE,
+        IN_USE,
+        WRONG_PASSPHRASE,
+        DAMAGED,
+        NEWER,
+        OLDER,
+        DISK_FULL,
+        READ_ONLY,
+        SERVER_AWAY,
+        CLOSED,
+        /** What was asked for does not fit what is kept; nothing was changed. */
+        REFUSED,
+        UNEXPECTED
+    }
+
+    private final Kind kind;
+    private final String place;
+    private final String what;
+    private final String remedy;
+
+    public StoreFailure(Kind kind, String place, String what, String remedy) {
+        this(kind, place, what, remedy, null);
+    }
+
+    public StoreFailure(Kind kind, String place, String what, String remedy, @Nullable Throwable cause) {
+        super(kind + ": " + what, cause);
+        this.kind = kind;
+        this.place = place;
+        this.what = what;
+        this.remedy = remedy;
+    }
+
+    public Kind kind() {
+        return kind;
+    }
+
+    /** For a person: what is wrong, where, and the steps that help. */
+    public Problem problem() {
+        return Problem.error(place, 0, what, remedy);
+    }
+}
