@@ -7,10 +7,10 @@ import java.util.Optional;
 import org.drillsheaf.figure.draw.Annotations;
 import org.drillsheaf.figure.draw.Box;
 import org.drillsheaf.figure.draw.Drawing;
+import org.drillsheaf.figure.draw.DrawingCache;
 import org.drillsheaf.figure.draw.DrawingPainter;
 import org.drillsheaf.figure.draw.DrawingStyle;
 import org.drillsheaf.figure.draw.DrawnPath;
-import org.drillsheaf.figure.draw.FigureDrawer;
 import org.drillsheaf.figure.draw.View;
 import org.drillsheaf.figure.pose.PoseFrame;
 import org.drillsheaf.figure.pose.SolvedPose;
@@ -37,7 +37,12 @@ final class DrillFigures {
     /** In large print pictures grow less than the type: the page is no wider. */
     private static final double LARGE_GROWTH = 1.2;
 
-    private final FigureDrawer drawer = new FigureDrawer();
+    private final DrawingCache drawings;
+
+    /** @param drawings pictures drawn before; two phases or two clients often share them */
+    DrillFigures(DrawingCache drawings) {
+        this.drawings = drawings;
+    }
 
     /**
      * What belongs to one keyframe.
@@ -119,7 +124,7 @@ final class DrillFigures {
         View written =
                 sheet.sheet().views().stream().findFirst().flatMap(View::parse).orElse(View.SIDE);
         // The view is written for the right side; mirrored with the pose, the working side stays near.
-        return drawer.draw(pose, pose.isMirrored() ? written.mirrored() : written, style, annotations);
+        return drawings.draw(pose, pose.isMirrored() ? written.mirrored() : written, style, annotations);
     }
 
     /** The same picture where no step list explains its numbers. */

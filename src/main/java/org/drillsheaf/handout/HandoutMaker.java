@@ -12,6 +12,8 @@ import org.drillsheaf.Problems;
 import org.drillsheaf.client.Client;
 import org.drillsheaf.drill.EquipmentItem;
 import org.drillsheaf.drill.safety.Judgement;
+import org.drillsheaf.figure.draw.DrawingCache;
+import org.drillsheaf.figure.draw.FigureDrawer;
 import org.drillsheaf.handout.page.ClientHandout;
 import org.drillsheaf.handout.page.DrillBlock;
 import org.drillsheaf.handout.page.Frame;
@@ -24,9 +26,12 @@ import org.drillsheaf.program.PhasePlan;
  * pictures drawn from the poses. Decides nothing. Safe for several threads.
  */
 public final class HandoutMaker {
+    /** Enough for the handouts of a few clients; about 6 MB. */
+    private static final int KEPT_DRAWINGS = 200;
+
     private final HandoutPrinter printer;
     private final Map<String, EquipmentItem> equipment;
-    private final DrillFigures figures = new DrillFigures();
+    private final DrillFigures figures = new DrillFigures(new DrawingCache(new FigureDrawer(), KEPT_DRAWINGS));
 
     /** @param equipment items by id, for their names and stand-ins */
     public HandoutMaker(HandoutPrinter printer, Map<String, EquipmentItem> equipment) {
