@@ -58,7 +58,7 @@ final class Contents {
                     StoreFailure.Kind.DAMAGED,
                     "the record",
                     "A document in the record is not what was put there",
-                    "Run “store verify”, then “store restore” if it finds more");
+                    "Leave the record as it is, and look for this document in a copy from before");
         }
         return whole;
     }

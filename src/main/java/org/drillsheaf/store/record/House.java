@@ -9,6 +9,7 @@ import org.drillsheaf.store.change.Audit.Note;
 import org.drillsheaf.store.change.AuditEntry.Deed;
 import org.drillsheaf.store.change.AuditEntry.Kind;
 import org.drillsheaf.store.sql.Database;
+import org.jdbi.v3.core.statement.Update;
 
 /** The clinic's coaches and settings. Safe for several threads. */
 public final class House {
@@ -37,26 +38,20 @@ public final class House {
      * @return as kept; empty when another desk changed the coach first
      */
     public Optional<Coach> save(Coach coach, String who) {
-        return database.write(handle -> {
-            String sql = coach.version() == 0
-                    ? "INSERT INTO coach (coach_name, is_lead, is_active, part_version)"
-                            + " VALUES (:name, :lead, :active, 1) ON CONFLICT DO NOTHING"
-                    : "UPDATE coach SET is_lead = :lead, is_active = :active, part_version = part_version + 1"
-                            + " WHERE coach_name = :name AND part_version = :version";
-            int rows = handle.createUpdate(sql)
-                    .bind("name", coach.name())
-                    .bind("lead", coach.lead())
-                    .bind("active", coach.active())
-                    .bindMap(coach.version() == 0 ? Map.of() : Map.of("version", coach.version()))
-                    .execute();
-            if (rows == 0) {
-                return Optional.empty();
-            }
-            Deed deed = coach.version() == 0 ? Deed.ADDED : Deed.CHANGED;
-            audit.note(
-                    handle, List.of(new Note(who, deed, Kind.COACH, coach.name(), "", coach.version() + 1, List.of())));
-            return Optional.of(new Coach(coach.name(), coach.lead(), coach.active(), coach.version() + 1));
-        });
+        boolean saved = put(
+                coach.version() == 0
+                        ? "INSERT INTO coach (coach_name, is_lead, is_active, part_version)"
+                                + " VALUES (:name, :lead, :active, 1) ON CONFLICT DO NOTHING"
+                        : "UPDATE coach SET is_lead = :lead, is_active = :active, part_version = part_version + 1"
+                                + " WHERE coach_name = :name AND part_version = :version",
+                Map.of("name", coach.name(), "lead", coach.lead(), "active", coach.active()),
+                coach.version(),
+                Kind.COACH,
+                coach.name(),
+                who);
+        return saved
+                ? Optional.of(new Coach(coach.name(), coach.lead(), coach.active(), coach.version() + 1))
+                : Optional.empty();
     }
 
     /**
@@ -80,25 +75,32 @@ public final class House {
 
     /** @return as kept; empty when another desk changed the setting first */
     public Optional<Setting> save(Setting setting, String who) {
+        boolean saved = put(
+                setting.version() == 0
+                        ? "INSERT INTO setting (setting_name, body, part_version) VALUES (:name, :body, 1)"
+                                + " ON CONFLICT DO NOTHING"
+                        : "UPDATE setting SET body = :body, part_version = part_version + 1"
+                                + " WHERE setting_name = :name AND part_version = :version",
+                Map.of("name", setting.name(), "body", setting.text()),
+                setting.version(),
+                Kind.SETTING,
+                setting.name(),
+                who);
+        return saved
+                ? Optional.of(new Setting(setting.name(), setting.text(), setting.version() + 1))
+                : Optional.empty();
+    }
+
+    /** Whether the row was written: it was new (version 0), or still had this version. */
+    private boolean put(String sql, Map<String, Object> values, long version, Kind kind, String name, String who) {
         return database.write(handle -> {
-            String sql = setting.version() == 0
-                    ? "INSERT INTO setting (setting_name, body, part_version) VALUES (:name, :body, 1)"
-                            + " ON CONFLICT DO NOTHING"
-                    : "UPDATE setting SET body = :body, part_version = part_version + 1"
-                            + " WHERE setting_name = :name AND part_version = :version";
-            int rows = handle.createUpdate(sql)
-                    .bind("name", setting.name())
-                    .bind("body", setting.text())
-                    .bindMap(setting.version() == 0 ? Map.of() : Map.of("version", setting.version()))
-                    .execute();
-            if (rows == 0) {
-                return Optional.empty();
+            Update update = handle.createUpdate(sql).bindMap(values);
+            boolean written = (version == 0 ? update : update.bind("version", version)).execute() == 1;
+            if (written) {
+                Deed deed = version == 0 ? Deed.ADDED : Deed.CHANGED;
+                audit.note(handle, List.of(new Note(who, deed, kind, name, "", version + 1, List.of())));
             }
-            Deed deed = setting.version() == 0 ? Deed.ADDED : Deed.CHANGED;
-            audit.note(
-                    handle,
-                    List.of(new Note(who, deed, Kind.SETTING, setting.name(), "", setting.version() + 1, List.of())));
-            return Optional.of(new Setting(setting.name(), setting.text(), setting.version() + 1));
+            return written;
         });
     }
 }

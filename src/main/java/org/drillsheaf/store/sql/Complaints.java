@@ -34,11 +34,7 @@ final class Complaints {
         return switch (kind) {
             case IN_USE ->
                 new StoreFailure(
-                        kind,
-                        place,
-                        "The record is open in another window or program",
-                        "Close that one first; until then the newest backup can be read with “store verify”",
-                        null);
+                        kind, place, "The record is open in another window or program", "Close that one first", null);
             case WRONG_PASSPHRASE ->
                 address instanceof StoreAddress.File
                         ? new StoreFailure(
@@ -54,8 +50,7 @@ final class Complaints {
                         kind,
                         place,
                         "The record's file is damaged",
-                        "Leave it as it is and run “store restore”: it brings back the newest backup that opens and keeps the"
-                                + " damaged file beside it",
+                        "Leave the file as it is, and put a copy from before the damage in another place to go on with",
                         failure);
             case NEWER ->
                 new StoreFailure(
@@ -93,7 +88,7 @@ final class Complaints {
                         Kind.UNEXPECTED,
                         place,
                         "The record could not do this (" + code(failure) + ")",
-                        "Try again; if it happens again, run “store verify”");
+                        "Try again; if it happens again, report these two numbers");
         };
     }
 

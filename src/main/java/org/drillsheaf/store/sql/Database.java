@@ -60,7 +60,7 @@ public final class Database implements AutoCloseable {
                     StoreFailure.Kind.NOT_THERE,
                     file.shown(),
                     "There is no record here",
-                    "Check the path, make a new record with “store create”, or bring a backup back with “store restore”");
+                    "Check the path, or make a new record there");
         }
         return connect(address, passphrase, ";IFEXISTS=TRUE");
     }

@@ -59,7 +59,7 @@ public sealed interface StoreAddress {
                         StoreFailure.Kind.REFUSED,
                         "the address of the store",
                         "The address holds a password, where everybody on this machine can read it",
-                        "Take it out; the password is asked for, or read from --passphrase-file");
+                        "Take it out; the password is handed over by itself");
             }
         }
 
