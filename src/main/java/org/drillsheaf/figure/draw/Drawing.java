@@ -10,8 +10,8 @@ import java.util.Map;
  * @param widthMm width of the picture
  * @param heightMm height of the picture
  * @param paths first is painted first
- * @param anchors named places: {@code floor} (y of the floor line, for aligning pictures), {@code body} and each drawn mark by
- *     its id
+ * @param anchors named places: {@code floor} (y of the floor line, for aligning pictures), {@code origin} (where the
+ *     zero of the room lies, possibly outside the picture), {@code body} and each drawn mark by its id
  */
 public record Drawing(double widthMm, double heightMm, List<DrawnPath> paths, Map<String, Box> anchors) {
     public Drawing {

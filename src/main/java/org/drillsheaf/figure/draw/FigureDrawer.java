@@ -53,8 +53,9 @@ public final class FigureDrawer {
         Map<String, Box> anchors = new LinkedHashMap<>(marks.anchors());
         anchors.put("body", page.inked(true));
         anchors.put("figure", page.inked(false));
-        double floor = page.spot(org.drillsheaf.figure.body.Vec3.ZERO).y();
-        anchors.put("floor", new Box(0, floor, 0, floor));
+        Page.Spot origin = page.spot(org.drillsheaf.figure.body.Vec3.ZERO);
+        anchors.put("floor", new Box(0, origin.y(), 0, origin.y()));
+        anchors.put("origin", Box.around(origin.x(), origin.y(), 0));
         return cropped(paths, anchors);
     }
 

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.drillsheaf.figure.body.Vec3;
 
 /**
  * Where the picture is looked at from; the projection is parallel. Full turns change nothing.
@@ -61,6 +62,16 @@ public record View(double azimuthDegrees, double elevationDegrees) {
             return "top";
         }
         return "q:" + plain(azimuthDegrees) + "," + plain(elevationDegrees);
+    }
+
+    /** How far to the right of the zero of the room the view shows a point, statures. */
+    public double across(Vec3 point) {
+        return Camera.of(this).right(point.x(), point.y(), point.z());
+    }
+
+    /** How far above the zero of the room the view shows a point, statures. */
+    public double upward(Vec3 point) {
+        return Camera.of(this).up(point.x(), point.y(), point.z());
     }
 
     /** The view that shows a mirrored person as the mirrored picture. */
