@@ -126,8 +126,8 @@ final class Chains {
     private double fit(int a, int b) {
         byte kindA = edges.kind[a];
         byte kindB = edges.kind[b];
-        boolean strongA = kindA <= Edges.CREASE;
-        boolean strongB = kindB <= Edges.CREASE;
+        boolean strongA = isStrong(a);
+        boolean strongB = isStrong(b);
         if (edges.ofProp[a] != edges.ofProp[b] || strongA != strongB || !strongA && kindA != kindB) {
             return 0;
         }
@@ -141,6 +141,11 @@ final class Chains {
         double apart = Math.abs(edges.depth[a] - edges.depth[b]);
         fit += 1.2 * (1 - Math.min(1, apart / SAME_DEPTH));
         return fit + 0.5 * Segments.clamp(Math.max(edges.depth[a], edges.depth[b]) + 0.6, 0, 1);
+    }
+
+    /** Hems begin and end for themselves; all edges of props go on into each other, or seams would be drawn as dashes. */
+    private boolean isStrong(int slot) {
+        return edges.kind[slot] <= Edges.CREASE || edges.ofProp[slot];
     }
 
     private static int strength(byte kind) {

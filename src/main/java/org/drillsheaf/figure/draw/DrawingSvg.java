@@ -7,6 +7,8 @@ import java.util.Locale;
  * hundredth of a millimetre.
  */
 public final class DrawingSvg {
+    private static final String END = "\"/>\n";
+
     private DrawingSvg() {}
 
     public static String write(Drawing drawing) {
@@ -19,13 +21,28 @@ public final class DrawingSvg {
                 drawing.heightMm(),
                 Math.round(drawing.widthMm() * 100),
                 Math.round(drawing.heightMm() * 100)));
+        DrawnPath before = null;
         for (DrawnPath path : drawing.paths()) {
-            write(svg, path);
+            if (before != null && isSameStroke(before, path)) {
+                svg.setLength(svg.length() - END.length());
+            } else {
+                style(svg, path);
+            }
+            svg.append(path.shape().svgData()).append(END);
+            before = path;
         }
         return svg.append("</svg>\n").toString();
     }
 
-    private static void write(StringBuilder svg, DrawnPath path) {
+    /** Lines of one width and colour that follow each other share an element; one ink over the other is not seen. */
+    private static boolean isSameStroke(DrawnPath one, DrawnPath other) {
+        return one.fill() == DrawnPath.NONE
+                && other.fill() == DrawnPath.NONE
+                && one.stroke() == other.stroke()
+                && one.strokeWidth() == other.strokeWidth();
+    }
+
+    private static void style(StringBuilder svg, DrawnPath path) {
         svg.append("<path");
         if (path.fill() != DrawnPath.NONE) {
             svg.append(" fill=\"").append(colour(path.fill())).append('"');
@@ -39,7 +56,7 @@ public final class DrawingSvg {
                     .append(Math.round(path.strokeWidth() * 100))
                     .append('"');
         }
-        svg.append(" d=\"").append(path.shape().svgData()).append("\"/>\n");
+        svg.append(" d=\"");
     }
 
     private static String colour(int rgb) {

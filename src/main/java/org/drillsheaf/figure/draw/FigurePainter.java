@@ -12,7 +12,10 @@ import java.util.function.IntPredicate;
  */
 final class FigurePainter {
     /** Borders of fills lie under lines. */
-    private static final double FILL_TOLERANCE = 0.05;
+    private static final double FILL_TOLERANCE = 0.07;
+
+    /** Shade and muscles end softly. */
+    private static final double FIELD_TOLERANCE = 0.10;
 
     private static final double FILL_SIGMA_MM = 0.14;
     private static final double FIELD_SIGMA_MM = 0.33;
@@ -104,7 +107,7 @@ final class FigurePainter {
                 buffers.light,
                 SHADE_BELOW,
                 FIELD_SIGMA_MM / mmPerPixel);
-        PathShape shape = shape(rings);
+        PathShape shape = shape(rings, FIELD_TOLERANCE);
         if (!shape.isEmpty()) {
             paths.add(new DrawnPath(
                     DrawnPath.Role.SHADE, shape, Palette.SHADE, Palette.SHADE_OPACITY, DrawnPath.NONE, 0));
@@ -114,7 +117,7 @@ final class FigurePainter {
     void feel() {
         List<double[]> rings = Regions.rings(
                 edges, pixel -> buffers.muscle[pixel] > 0, buffers.muscle, 0, FIELD_SIGMA_MM / mmPerPixel);
-        PathShape patch = shape(rings);
+        PathShape patch = shape(rings, FIELD_TOLERANCE);
         if (patch.isEmpty()) {
             return;
         }
@@ -126,20 +129,20 @@ final class FigurePainter {
     }
 
     private void region(DrawnPath.Role role, IntPredicate test, int colour) {
-        PathShape shape = shape(Regions.rings(edges, test, FILL_SIGMA_MM / mmPerPixel));
+        PathShape shape = shape(Regions.rings(edges, test, FILL_SIGMA_MM / mmPerPixel), FILL_TOLERANCE);
         if (!shape.isEmpty()) {
             paths.add(DrawnPath.filled(role, shape, colour));
         }
     }
 
-    private PathShape shape(List<double[]> rings) {
+    private PathShape shape(List<double[]> rings, double tolerance) {
         PathShape.Builder path = new PathShape.Builder();
         for (double[] ring : rings) {
             double[] millimetres = ring.clone();
             for (int i = 0; i < millimetres.length; i++) {
                 millimetres[i] *= mmPerPixel;
             }
-            CurveFit.ring(path, millimetres, FILL_TOLERANCE);
+            CurveFit.ring(path, millimetres, tolerance);
         }
         return path.build();
     }

@@ -6,17 +6,22 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Turns lines into paths, far ones first. A line that overlaps something is preceded by a white band on its far side, so that
- * near limbs stand clear of far ones; ends that meet nothing run out thin.
+ * Turns lines into paths, far ones first. A line of the body that overlaps something is preceded by a white band on its far
+ * side, so that near limbs stand clear of far ones; ends that meet nothing run out thin.
  */
 final class LinePainter {
     private static final double TOLERANCE = 0.02;
+    /** Edges of props are straight or round; nothing is lost. */
+    private static final double PROP_TOLERANCE = 0.04;
+
     private static final double HALO_WIDTH = 0.55;
     private static final double HALO_TAPER = 1.8;
-    private static final double HALO_TOLERANCE = 0.05;
+    private static final double HALO_TOLERANCE = 0.09;
     private static final double LEAST_SURENESS = 0.35;
     private static final double END_TAPER = 2.6;
     private static final double THINNEST_END = 0.12;
+    /** A shorter line is one outline rather than a stroke with two ends. */
+    private static final double LEAST_STROKE = 4;
     /** Width changes under this are not seen. */
     private static final double SAME_WIDTH = 0.05;
 
@@ -41,7 +46,9 @@ final class LinePainter {
         order.sort(Comparator.comparingDouble(Chain::depth));
         for (Chain chain : order) {
             double[] points = painter.millimetres(chain);
-            painter.halo(chain, points);
+            if (!chain.ofProp()) {
+                painter.halo(chain, points);
+            }
             painter.line(
                     chain,
                     points,
@@ -69,35 +76,80 @@ final class LinePainter {
         return points;
     }
 
+    /** A stroke where the width stays the same, which takes half the room of an outline; outlines where it changes. */
     private void line(Chain chain, double[] points, DrawnPath.Role role, int colour, double weight) {
-        double least = Double.POSITIVE_INFINITY;
-        double most = 0;
-        double sum = 0;
-        for (double width : chain.widths()) {
-            least = Math.min(least, width);
-            most = Math.max(most, width);
-            sum += width;
-        }
-        boolean even = chain.closed() || most - least < SAME_WIDTH && !chain.startsFree() && !chain.endsFree();
-        PathShape.Builder path = new PathShape.Builder();
-        if (even) {
-            if (chain.closed()) {
-                CurveFit.ring(path, points, TOLERANCE);
-            } else {
-                CurveFit.line(path, points, TOLERANCE);
-            }
-            double width = Math.rint(sum / chain.size() * weight * 100) / 100;
-            paths.add(DrawnPath.stroked(role, path.build(), colour, width));
-            return;
-        }
-        Ribbon.around(path, points, taperedWidths(chain, points, weight), TOLERANCE);
-        paths.add(DrawnPath.filled(role, path.build(), colour));
-    }
-
-    private static double[] taperedWidths(Chain chain, double[] points, double weight) {
         double[] along = lengths(points);
         double whole = along[along.length - 1];
         double taper = Math.min(END_TAPER, whole * 0.45);
+        int from = 0;
+        int to = chain.size() - 1;
+        while (chain.startsFree() && along[from] < taper) {
+            from++;
+        }
+        while (chain.endsFree() && whole - along[to] < taper) {
+            to--;
+        }
+        if (to <= from || !chain.closed() && !isWorthAStroke(chain, along, from, to)) {
+            ribbon(points, taperedWidths(chain, along, taper, weight), role, colour);
+            return;
+        }
+        stroke(
+                chain,
+                Arrays.copyOfRange(points, 2 * from, 2 * to + 2),
+                meanWidth(chain, from, to) * weight,
+                role,
+                colour);
+        double[] widths = taperedWidths(chain, along, taper, weight);
+        if (from > 0) {
+            ribbon(Arrays.copyOf(points, 2 * from + 2), Arrays.copyOf(widths, from + 1), role, colour);
+        }
+        if (to < chain.size() - 1) {
+            double[] end = Arrays.copyOfRange(points, 2 * to, points.length);
+            ribbon(end, Arrays.copyOfRange(widths, to, widths.length), role, colour);
+        }
+    }
+
+    private static boolean isWorthAStroke(Chain chain, double[] along, int from, int to) {
+        boolean whole = from == 0 && to == chain.size() - 1;
+        return (whole || along[to] - along[from] > LEAST_STROKE) && isEven(chain, from, to);
+    }
+
+    private static boolean isEven(Chain chain, int from, int to) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        for (int i = from; i <= to; i++) {
+            least = Math.min(least, chain.widths()[i]);
+            most = Math.max(most, chain.widths()[i]);
+        }
+        return most - least < SAME_WIDTH;
+    }
+
+    private static double meanWidth(Chain chain, int from, int to) {
+        return Arrays.stream(chain.widths(), from, to + 1).average().orElseThrow();
+    }
+
+    private void stroke(Chain chain, double[] points, double width, DrawnPath.Role role, int colour) {
+        PathShape.Builder path = new PathShape.Builder();
+        if (chain.closed()) {
+            CurveFit.ring(path, points, tolerance(chain));
+        } else {
+            CurveFit.line(path, points, tolerance(chain));
+        }
+        paths.add(DrawnPath.stroked(role, path.build(), colour, Math.rint(width * 100) / 100));
+    }
+
+    private static double tolerance(Chain chain) {
+        return chain.ofProp() ? PROP_TOLERANCE : TOLERANCE;
+    }
+
+    private void ribbon(double[] points, double[] widths, DrawnPath.Role role, int colour) {
+        PathShape.Builder path = new PathShape.Builder();
+        Ribbon.around(path, points, widths, TOLERANCE);
+        paths.add(DrawnPath.filled(role, path.build(), colour));
+    }
+
+    private static double[] taperedWidths(Chain chain, double[] along, double taper, double weight) {
+        double whole = along[along.length - 1];
         double[] widths = chain.widths().clone();
         for (int i = 0; i < widths.length; i++) {
             widths[i] *= weight;

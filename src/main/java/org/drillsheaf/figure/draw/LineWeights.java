@@ -10,8 +10,7 @@ final class LineWeights {
     private static final double HEM = 0.17;
     private static final double DIGITS = 0.13;
     private static final double PROP_OUTLINE = 0.26;
-    private static final double PROP_OVERLAP = 0.24;
-    private static final double PROP_FACE = 0.22;
+    private static final double PROP_INNER = 0.23;
 
     private LineWeights() {}
 
@@ -23,10 +22,10 @@ final class LineWeights {
         }
         return switch (kind) {
             case Edges.OUTLINE -> prop ? PROP_OUTLINE : OUTLINE;
-            case Edges.OVERLAP -> prop ? PROP_OVERLAP : overlap(edges.step[slot]);
-            case Edges.CREASE -> prop ? PROP_OVERLAP : CREASE;
+            case Edges.OVERLAP -> prop ? PROP_INNER : overlap(edges.step[slot]);
+            case Edges.CREASE -> prop ? PROP_INNER : CREASE;
             case Edges.HEM -> edges.betweenDigits[slot] ? DIGITS : HEM;
-            default -> PROP_FACE;
+            default -> PROP_INNER;
         };
     }
 

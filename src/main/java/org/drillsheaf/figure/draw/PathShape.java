@@ -83,8 +83,8 @@ public final class PathShape {
     }
 
     /**
-     * SVG path data in hundredths of a millimetre with relative coordinates, which are the shortest. Every number is a whole
-     * one.
+     * SVG path data in hundredths of a millimetre with relative coordinates, which are the shortest, after the first. Every
+     * number is a whole one.
      */
     String svgData() {
         StringBuilder data = new StringBuilder(hundredths.length * 4);
@@ -100,7 +100,7 @@ public final class PathShape {
                 x = startX;
                 y = startY;
             } else {
-                char letter = command == MOVE ? 'm' : command == LINE ? 'l' : 'c';
+                char letter = command == MOVE ? (at == 0 ? 'M' : 'm') : command == LINE ? 'l' : 'c';
                 boolean same = command == before && command != MOVE;
                 if (!same) {
                     data.append(letter);
