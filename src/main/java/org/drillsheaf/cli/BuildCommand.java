@@ -53,6 +53,27 @@ final class BuildCommand implements Callable<Integer> {
     private boolean explain;
 
     @Option(
+            names = "--why-not",
+            paramLabel = "<drill>",
+            split = ",",
+            description =
+                    "Say why this drill is not in, or what it would cost to have it; for one that is in, what the "
+                            + "program would lose without it. May be given several times.")
+    private List<String> whyNot = List.of();
+
+    @Option(
+            names = "--what-if",
+            paramLabel = "<change>",
+            split = ",",
+            description =
+                    "Say what a change would gain: equipment=band, equipment (every missing piece) or minutes=+5. "
+                            + "May be given several times.")
+    private List<String> whatIf = List.of();
+
+    @Option(names = "--format", defaultValue = "text", description = "text or json (default: ${DEFAULT-VALUE}).")
+    private Format format = Format.text;
+
+    @Option(
             names = "--signed-by",
             paramLabel = "<coach>",
             description = "The coach who has checked the program; without it the handout says that nobody has yet.")
@@ -77,42 +98,38 @@ final class BuildCommand implements Callable<Integer> {
             Knowledge knowledge = HouseData.knowledge(folders);
             Course course = Course.of(HouseData.visits(file, Optional.ofNullable(visit), knowledge), knowledge);
             ClientVisit read = course.last().visit();
+            ProgramQuestions questions = ProgramQuestions.of(whyNot, whatIf, knowledge.catalogue(), read.client());
             TextFile.makeFolder(out);
-            new ReadingText(terminal, explain).print(read.client(), read.reading());
-            course.last().change().ifPresent(new ChangeText(terminal, explain)::print);
             Papers papers = new Papers(Papers.maker(folders, knowledge), course, out);
+            BuildReport report = format == Format.json
+                    ? new BuildReport.Machine(terminal)
+                    : new BuildReport.Terminal(terminal, knowledge.catalogue(), explain);
+            report.reading(course.last());
             if (!read.reading().safety().isClear()) {
-                return refuse(terminal, read, papers);
+                Optional<Path> note = read.reading().safety().needsReferralNote()
+                        ? Optional.of(papers.referralNote())
+                        : Optional.empty();
+                report.noProgram("the safety answers come first", note);
+                return ExitCode.CANNOT;
             }
             if (course.last().refers()) {
-                terminal.println();
-                terminal.println("No program: a clinician looks at it first.");
+                report.noProgram("a clinician looks at it first", Optional.empty());
                 return ExitCode.CANNOT;
             }
             progress.stage("Looking for the best program");
             Planning planning = Planning.along(course, knowledge);
-            ProgramText text = new ProgramText(terminal, knowledge.catalogue(), explain);
-            text.goals(planning.needs().ahead());
-            if (planning.result() instanceof Program program) {
-                text.print(program);
-                progress.stage("Drawing the pictures and printing");
-                List<Path> written = papers.program(planning, program, documents, Optional.ofNullable(signedBy));
-                terminal.println();
-                written.forEach(path -> terminal.println("Wrote " + path));
-                return ExitCode.DONE;
+            if (!(planning.result() instanceof Program program)) {
+                report.refused(planning);
+                return ExitCode.CANNOT;
             }
-            text.printRefusal(planning.result());
-            return ExitCode.CANNOT;
+            report.program(planning, program);
+            if (questions.any()) {
+                progress.stage("Answering the questions");
+                report.answers(questions.answer(planning.explainer(program, knowledge)));
+            }
+            progress.stage("Drawing the pictures and printing");
+            report.written(papers.program(planning, program, documents, Optional.ofNullable(signedBy)));
+            return ExitCode.DONE;
         }
-    }
-
-    private static Integer refuse(PrintWriter terminal, ClientVisit read, Papers papers) {
-        terminal.println();
-        terminal.println("No program: the safety answers come first.");
-        if (read.reading().safety().needsReferralNote()) {
-            Path note = papers.referralNote();
-            terminal.println("Wrote " + note);
-        }
-        return ExitCode.CANNOT;
     }
 }

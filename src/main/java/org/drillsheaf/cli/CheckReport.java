@@ -1,8 +1,5 @@
 package org.drillsheaf.cli;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,8 +19,6 @@ import org.drillsheaf.drill.library.Layers;
  * @param problems those of reading first, then those of the check
  */
 record CheckReport(Catalogue catalogue, Layers layers, List<Problem> problems, Coverage coverage) {
-    private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-
     CheckReport {
         problems = List.copyOf(problems);
     }
@@ -76,11 +71,7 @@ record CheckReport(Catalogue catalogue, Layers layers, List<Problem> problems, C
         }
         json.put("goals", coverage.byGoalAndPosition());
         json.put("conditions", conditions());
-        try {
-            return MAPPER.writeValueAsString(json);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("maps of texts and numbers can always be written", e);
-        }
+        return Json.text(json);
     }
 
     private Map<String, Object> house() {

@@ -10,6 +10,7 @@ import org.drillsheaf.program.Alternative;
 import org.drillsheaf.program.AssignedDose;
 import org.drillsheaf.program.BuildResult;
 import org.drillsheaf.program.ClashSet;
+import org.drillsheaf.program.Cost;
 import org.drillsheaf.program.CoveredGoal;
 import org.drillsheaf.program.Entry;
 import org.drillsheaf.program.InPersonOnly;
@@ -17,6 +18,7 @@ import org.drillsheaf.program.PhaseNeeds;
 import org.drillsheaf.program.PhasePlan;
 import org.drillsheaf.program.Program;
 import org.drillsheaf.program.ProgramChange;
+import org.drillsheaf.program.Undecided;
 import org.drillsheaf.program.Waits;
 
 /** A program on the terminal: goals, phases, drills, doses, minutes and one line why. */
@@ -64,6 +66,26 @@ final class ProgramText {
         out.println(program.proof().words());
     }
 
+    void answers(ProgramQuestions.Answers answers) {
+        for (ProgramQuestions.AboutDrill about : answers.drills()) {
+            out.println();
+            String name = drill(about.whyNot().drill());
+            if (about.isIn()) {
+                out.println(name + " is in. Without it: "
+                        + about.without().map(Cost::words).orElse("no program was found") + ".");
+            } else {
+                out.println("Why not " + name);
+                about.whyNot().reasons().forEach(reason -> out.println("  " + reason));
+                about.whyNot().phases().forEach(phase -> out.println("  in " + phase.words()));
+            }
+        }
+        if (!answers.whatIf().isEmpty()) {
+            out.println();
+            out.println("What if");
+            answers.whatIf().forEach(change -> out.println("  " + change.words()));
+        }
+    }
+
     private void phase(PhasePlan plan) {
         out.println();
         if (plan.entries().isEmpty()) {
@@ -109,6 +131,8 @@ final class ProgramText {
         } else if (result instanceof InPersonOnly inPerson) {
             out.println("No program for home; in person only.");
             inPerson.reasons().forEach(reason -> out.println("  " + reason));
+        } else if (result instanceof Undecided undecided) {
+            out.println("No program found. " + undecided.words());
         } else if (result instanceof Waits waits) {
             out.println("The program waits.");
             waits.reasons().forEach(reason -> out.println("  " + reason));

@@ -47,12 +47,6 @@ final class ReadCommand implements Callable<Integer> {
     @Option(names = "--format", defaultValue = "text", description = "text or json (default: ${DEFAULT-VALUE}).")
     private Format format;
 
-    /** How a reading is printed. */
-    enum Format {
-        text,
-        json
-    }
-
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
@@ -63,9 +57,9 @@ final class ReadCommand implements Callable<Integer> {
             Course course = Course.of(HouseData.visits(file, Optional.ofNullable(visit), knowledge), knowledge);
             ClientVisit read = course.last().visit();
             if (format == Format.json) {
-                out.println(ReadingJson.of(
+                out.println(Json.text(ReadingJson.of(
                         course.last(),
-                        read.reading().safety().isClear() ? goals(course.last(), knowledge) : List.of()));
+                        read.reading().safety().isClear() ? goals(course.last(), knowledge) : List.of())));
             } else {
                 new ReadingText(out, explain).print(read.client(), read.reading());
                 course.last().change().ifPresent(new ChangeText(out, explain)::print);

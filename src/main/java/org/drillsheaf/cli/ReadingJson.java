@@ -1,8 +1,5 @@
 package org.drillsheaf.cli;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -23,11 +20,9 @@ import org.drillsheaf.screen.TestChange;
 
 /** A reading for machines. Keys and enum words are those of the data files and stay as they are. */
 final class ReadingJson {
-    private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-
     private ReadingJson() {}
 
-    static String of(Course.Stop stop, List<PhaseNeeds> phases) {
+    static Map<String, Object> of(Course.Stop stop, List<PhaseNeeds> phases) {
         ClientVisit visit = stop.visit();
         Reading reading = visit.reading();
         Map<String, Object> json = new LinkedHashMap<>();
@@ -57,11 +52,7 @@ final class ReadingJson {
         json.put("remarks", reading.remarks());
         stop.change().ifPresent(change -> json.put("change", change(change)));
         json.put("goals", phases.stream().map(ReadingJson::phase).toList());
-        try {
-            return MAPPER.writeValueAsString(json);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("maps of texts and numbers can always be written", e);
-        }
+        return json;
     }
 
     private static Map<String, Object> change(Course.Change change) {

@@ -2,6 +2,8 @@ package org.drillsheaf.course;
 
 import java.util.Optional;
 import org.drillsheaf.program.BuildResult;
+import org.drillsheaf.program.Builder;
+import org.drillsheaf.program.Explainer;
 import org.drillsheaf.program.Needs;
 import org.drillsheaf.program.Program;
 
@@ -29,6 +31,12 @@ public record Planning(Needs needs, BuildResult result) {
             throw new IllegalArgumentException("the last visit must be clear");
         }
         return planning;
+    }
+
+    /** Answers questions about the program; {@code program} is this planning's result. */
+    public Explainer explainer(Program program, Knowledge knowledge) {
+        Builder builder = knowledge.builder();
+        return builder.explainer(needs, builder.offers(needs), program);
     }
 
     private static Needs needs(Course.Stop stop, Optional<Program> before, Knowledge knowledge) {

@@ -56,7 +56,8 @@ final class Assembly {
                 Cost.of(Valuation.unpacked(answer.bound(), objective)),
                 answer.offered(),
                 whole(answer.looked()),
-                whole(answer.ruledOut()));
+                whole(answer.ruledOut()),
+                answer.tiesSettled());
         TreeSet<String> known = new TreeSet<>(task.taught());
         return new Program(
                 needs.client().id(),

@@ -66,6 +66,9 @@ public final class Builder {
             return new InPersonOnly(tooLittle);
         }
         Answer answer = exact.solve(task);
+        if (answer.kind() == Answer.Kind.NOT_DECIDED) {
+            return new Undecided(answer.looked());
+        }
         if (!answer.found()) {
             return new ClashFinder(needs, offers, catalogue, tasks, exact).find();
         }

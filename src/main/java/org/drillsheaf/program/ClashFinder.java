@@ -101,7 +101,9 @@ final class ClashFinder {
             then = "Then a program fits: " + needs.start().title() + " has "
                     + answer.drills().get(0).size() + " drills; " + missing(value);
         } else {
-            then = "Then something else still clashes.";
+            then = answer.kind() == Answer.Kind.NOTHING_FITS
+                    ? "Then something else still clashes."
+                    : "Whether a program then fits was not decided within the limit of the search.";
         }
         return new ClashSet.Member(requirement.who(), requirement.what(), requirement.remedy(), then);
     }

@@ -35,12 +35,55 @@ public record Cost(int coverage, int minutes, int changes, int positionChanges, 
         add(text, minutes, minutes == 1 || minutes == -1 ? "minute used" : "minutes used", true);
         add(
                 text,
+                changes,
+                changes == 1 || changes == -1
+                        ? "change against the program before"
+                        : "changes against the program before",
+                false);
+        add(
+                text,
                 positionChanges,
                 positionChanges == 1 || positionChanges == -1 ? "change of position" : "changes of position",
                 false);
         add(text, repeats, repeats == 1 || repeats == -1 ? "repeated drill" : "repeated drills", false);
         add(text, equipment, equipment == 1 || equipment == -1 ? "piece of equipment" : "pieces of equipment", false);
         return text.length() == 0 ? "costs nothing" : text.toString();
+    }
+
+    /** What a program leaves undone, for example {@code 12 points of weighted coverage missing, 3 minutes unused}. */
+    String open() {
+        String goals = coverage == 0
+                ? "every goal is covered"
+                : coverage + (coverage == 1 ? " point" : " points") + " of weighted coverage missing";
+        String used =
+                minutes == 0 ? "every minute used" : minutes + (minutes == 1 ? " minute" : " minutes") + " unused";
+        return goals + ", " + used;
+    }
+
+    /** How much a program of this value could be better than the other, for example {@code 3 points of weighted coverage}. */
+    String gapTo(Cost other) {
+        String[] nouns = {
+            "points of weighted coverage",
+            "minutes used",
+            "changes against the program before",
+            "changes of position",
+            "repeated drills",
+            "pieces of equipment"
+        };
+        int[] here = {coverage, minutes, changes, positionChanges, repeats, equipment};
+        int[] there = {
+            other.coverage, other.minutes, other.changes, other.positionChanges, other.repeats, other.equipment
+        };
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < here.length; i++) {
+            if (there[i] > here[i]) {
+                text.append(text.length() == 0 ? "" : ", ")
+                        .append(there[i] - here[i])
+                        .append(' ')
+                        .append(nouns[i]);
+            }
+        }
+        return text.toString();
     }
 
     private static void add(StringBuilder text, int difference, String noun, boolean moreIsLess) {

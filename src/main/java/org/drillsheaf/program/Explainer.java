@@ -53,20 +53,37 @@ public final class Explainer {
             return new WhyNot(
                     drill, offer.get().barriers().stream().map(Barrier::words).toList(), List.of());
         }
+        if (isIn(drill)) {
+            return new WhyNot(drill, List.of(), List.of());
+        }
         List<WhyNot.InPhase> phases = new ArrayList<>();
         for (PhaseNeeds phase : needs.ahead()) {
-            if (tasks.dose(drill, phase.phase()).isPresent()
-                    && program.entry(phase.phase(), drill).isEmpty()) {
+            if (tasks.dose(drill, phase.phase()).isPresent()) {
                 phases.add(new WhyNot.InPhase(phase.phase(), costOf(drill, phase.phase())));
             }
         }
-        List<String> reasons = phases.isEmpty() && !isIn(drill)
-                ? List.of("it belongs to no phase ahead at an effort allowed there")
-                : List.of();
+        List<String> reasons =
+                phases.isEmpty() ? List.of("it belongs to no phase ahead at an effort allowed there") : List.of();
         return new WhyNot(drill, reasons, phases);
     }
 
-    private boolean isIn(String drill) {
+    /** What the program would lose without the drill, anywhere; empty when none fits without it. */
+    public Optional<Cost> without(String drill) {
+        BuildTask task = tasks.task();
+        return difference(new BuildTask(
+                task.phases(),
+                task.candidates().stream()
+                        .map(c -> c.id().equals(drill) ? c.notOffered() : c)
+                        .toList(),
+                task.carried(),
+                task.taught(),
+                task.before(),
+                task.carriedBefore(),
+                task.wants().stream().filter(w -> !w.drill().equals(drill)).toList()));
+    }
+
+    /** Whether the drill stands in a phase ahead. */
+    public boolean isIn(String drill) {
         return needs.ahead().stream()
                 .anyMatch(p -> program.entry(p.phase(), drill).isPresent());
     }
@@ -90,9 +107,18 @@ public final class Explainer {
     public WhatIf moreMinutes(int minutes) {
         Client client = needs.client();
         Needs more = needs.withClient(with(client, client.equipment(), client.minutesPerSession() + minutes));
+        return new WhatIf(minutes + " more minutes", difference(new TaskMaker(more, offers, settings).task()));
+    }
+
+    /** What one more piece of equipment would gain. */
+    public WhatIf with(String item) {
+        Set<String> more = new HashSet<>(needs.client().equipment());
+        more.add(item);
+        Needs changed =
+                needs.withClient(with(needs.client(), more, needs.client().minutesPerSession()));
+        Offers again = offers.again(catalogue, changed);
         return new WhatIf(
-                minutes + " more minutes",
-                difference(new TaskMaker(more, offers, settings).task()).orElseThrow());
+                "a " + Offers.item(item, catalogue), difference(new TaskMaker(changed, again, settings).task()));
     }
 
     /** What each piece of equipment that the client lacks would gain, the largest gain first. */
@@ -102,20 +128,7 @@ public final class Explainer {
                 .flatMap(o -> o.barriers().stream())
                 .filter(b -> b.kind() == Barrier.Kind.EQUIPMENT)
                 .forEach(b -> missing.add(b.subject()));
-        List<WhatIf> gains = new ArrayList<>();
-        for (String item : missing) {
-            Set<String> more = new HashSet<>(needs.client().equipment());
-            more.add(item);
-            Needs changed =
-                    needs.withClient(with(needs.client(), more, needs.client().minutesPerSession()));
-            Offers again = offers.again(catalogue, changed);
-            difference(new TaskMaker(changed, again, settings).task())
-                    .ifPresent(d -> gains.add(new WhatIf("a " + Offers.item(item, catalogue), d)));
-        }
-        gains.sort(java.util.Comparator.<WhatIf>comparingInt(w -> w.difference().coverage())
-                .thenComparingInt(w -> w.difference().minutes())
-                .thenComparing(WhatIf::change));
-        return List.copyOf(gains);
+        return missing.stream().map(this::with).sorted(WhatIf.BEST_FIRST).toList();
     }
 
     private Optional<Cost> difference(BuildTask task) {

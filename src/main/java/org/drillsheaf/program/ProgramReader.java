@@ -58,7 +58,8 @@ public final class ProgramReader {
                         cost(proof, "bound"),
                         number(proof, "considered"),
                         number(proof, "subsets"),
-                        number(proof, "ruled-out")),
+                        number(proof, "ruled-out"),
+                        proof.truth("ties-settled").orElse(true)),
                 node.texts("known"),
                 each(node, "changes", ProgramReader::change),
                 node.texts("remarks"));

@@ -31,6 +31,7 @@ public final class ProgramYaml {
         line(2, "considered: " + program.proof().considered());
         line(2, "subsets: " + program.proof().subsets());
         line(2, "ruled-out: " + program.proof().ruledOut());
+        line(2, "ties-settled: " + program.proof().tiesSettled());
         line(0, "known: " + ids(program.known()));
         line(0, "phases:");
         program.phases().forEach(this::phase);

@@ -8,18 +8,24 @@ package org.drillsheaf.program;
  * @param considered drill and phase pairs that were offered to the builder
  * @param subsets partial choices that were looked at
  * @param ruledOut partial choices that were left because their bound was no better
+ * @param tiesSettled whether among equally good programs the first by the alphabet of its drills was found too; if not, this
+ *     one is as good, and the same input still gives the same program
  */
-public record Proof(Cost value, Cost bound, int considered, int subsets, int ruledOut) {
+public record Proof(Cost value, Cost bound, int considered, int subsets, int ruledOut, boolean tiesSettled) {
 
     public boolean best() {
         return value.equals(bound);
     }
 
-    /** One sentence for the coach. */
+    /** Sentences for the coach: what stays open, how that is known, what was ruled out. */
     public String words() {
-        return best()
-                ? "Proved best: " + subsets + " partial choices looked at, " + ruledOut
-                        + " ruled out by their bound, none better."
-                : "Best found: at most " + value.minus(bound).words() + " away from the best possible.";
+        String counted = " (" + considered + " places for drills offered, " + subsets + " partial choices looked at, "
+                + ruledOut + " ruled out by their bound).";
+        if (!best()) {
+            return "Best found, not proved: " + value.open() + ". The best possible is at most " + bound.gapTo(value)
+                    + " better" + counted;
+        }
+        return "Proved best: " + value.open() + ", and no other choice leaves less" + counted
+                + (tiesSettled ? "" : " Other programs are as good; not all of them were compared by name.");
     }
 }

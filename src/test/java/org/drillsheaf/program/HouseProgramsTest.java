@@ -377,8 +377,9 @@ class HouseProgramsTest {
         List<WhatIf> gains = explainer.moreEquipment();
 
         assertThat(gains).isNotEmpty();
-        assertThat(gains).allMatch(w -> w.difference().coverage() <= 0);
-        assertThat(explainer.moreMinutes(5).difference().coverage()).isLessThanOrEqualTo(0);
+        assertThat(gains).allMatch(w -> w.difference().orElseThrow().coverage() <= 0);
+        assertThat(explainer.moreMinutes(5).difference().orElseThrow().coverage())
+                .isLessThanOrEqualTo(0);
     }
 
     @Test

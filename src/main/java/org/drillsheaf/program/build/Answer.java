@@ -12,6 +12,8 @@ import java.util.List;
  * @param considered those that are left without drills that nothing leads up to
  * @param looked partial choices looked at
  * @param ruledOut partial choices left because their bound was no better than what was found
+ * @param tiesSettled whether the drills are the first in the alphabet among all programs of this value; only asked for when
+ *     ties are to be broken
  */
 public record Answer(
         Kind kind,
@@ -21,7 +23,8 @@ public record Answer(
         int offered,
         int considered,
         long looked,
-        long ruledOut) {
+        long ruledOut,
+        boolean tiesSettled) {
 
     /** How it ended. */
     public enum Kind {

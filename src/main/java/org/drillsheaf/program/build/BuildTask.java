@@ -112,6 +112,11 @@ public record BuildTask(
             prerequisites = java.util.Collections.unmodifiableSet(new TreeSet<>(prerequisites));
             options = java.util.Collections.unmodifiableMap(new TreeMap<>(options));
         }
+
+        /** The same drill in no phase; it still counts as a rung of its family. */
+        public Candidate notOffered() {
+            return new Candidate(id, family, level, position, equipment, strengths, prerequisites, freeEntry, Map.of());
+        }
     }
 
     /**

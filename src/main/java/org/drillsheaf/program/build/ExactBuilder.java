@@ -45,12 +45,15 @@ public final class ExactBuilder {
         SearchResult result = new ProgramSearch(model, objective, memo, blocks, tally, nodeCap, Long.MAX_VALUE).run();
         if (!result.found()) {
             Answer.Kind kind = result.capped() ? Answer.Kind.NOT_DECIDED : Answer.Kind.NOTHING_FITS;
-            return new Answer(kind, List.of(), 0, 0, offered, considered, tally.looked, tally.ruledOut);
+            return new Answer(kind, List.of(), 0, 0, offered, considered, tally.looked, tally.ruledOut, false);
         }
         boolean best = !result.capped();
         List<Choice> chosen = result.drills();
+        boolean settled = false;
         if (best && breakTies) {
-            chosen = new TieBreak(model, objective, memo, blocks, tally, result.value()).first(chosen);
+            TieBreak ties = new TieBreak(model, objective, memo, blocks, tally, result.value());
+            chosen = ties.first(chosen);
+            settled = ties.settled();
         }
         List<List<String>> drills = chosen.stream().map(model::ids).toList();
         check(task, drills, result.value());
@@ -62,7 +65,8 @@ public final class ExactBuilder {
                 offered,
                 considered,
                 tally.looked,
-                tally.ruledOut);
+                tally.ruledOut,
+                settled);
     }
 
     private void check(BuildTask task, List<List<String>> drills, long value) {

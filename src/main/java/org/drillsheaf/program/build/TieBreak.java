@@ -20,6 +20,7 @@ final class TieBreak {
     private final Tally tally;
     private final long value;
     private int questions;
+    private boolean settled = true;
 
     TieBreak(Model model, Objective objective, PhaseMemo memo, BlockBounds blocks, Tally tally, long value) {
         this.model = model;
@@ -28,6 +29,11 @@ final class TieBreak {
         this.blocks = blocks;
         this.tally = tally;
         this.value = value;
+    }
+
+    /** Whether every question was answered; if not, the program given is as good, but perhaps not the first by name. */
+    boolean settled() {
+        return settled;
     }
 
     List<Choice> first(List<Choice> found) {
@@ -87,10 +93,12 @@ final class TieBreak {
 
     private Optional<List<Choice>> ask(Node node) {
         if (questions++ >= QUESTIONS) {
+            settled = false;
             return Optional.empty();
         }
         node.bound = 0;
         SearchResult result = search().run(node, true);
+        settled &= result.found() || !result.capped();
         return result.found() ? Optional.of(result.drills()) : Optional.empty();
     }
 

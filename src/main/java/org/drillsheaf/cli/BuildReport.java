@@ -1,0 +1,119 @@
+package org.drillsheaf.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.drillsheaf.course.Course;
+import org.drillsheaf.course.Planning;
+import org.drillsheaf.drill.Catalogue;
+import org.drillsheaf.program.Program;
+
+/** Tells what a build came to, for people or for machines. The reading comes first, then one of the three ways it can go on. */
+sealed interface BuildReport {
+
+    void reading(Course.Stop stop);
+
+    /** No program was looked for. */
+    void noProgram(String because, Optional<Path> written);
+
+    /** No program fits. */
+    void refused(Planning planning);
+
+    void program(Planning planning, Program program);
+
+    void answers(ProgramQuestions.Answers answers);
+
+    /** The last word after a program. */
+    void written(List<Path> files);
+
+    /** For people, line by line while the work goes on. */
+    record Terminal(PrintWriter out, Catalogue catalogue, boolean explain) implements BuildReport {
+
+        @Override
+        public void reading(Course.Stop stop) {
+            new ReadingText(out, explain)
+                    .print(stop.visit().client(), stop.visit().reading());
+            stop.change().ifPresent(new ChangeText(out, explain)::print);
+        }
+
+        @Override
+        public void noProgram(String because, Optional<Path> written) {
+            out.println();
+            out.println("No program: " + because + ".");
+            written.ifPresent(path -> out.println("Wrote " + path));
+        }
+
+        @Override
+        public void refused(Planning planning) {
+            ProgramText text = new ProgramText(out, catalogue, explain);
+            text.goals(planning.needs().ahead());
+            text.printRefusal(planning.result());
+        }
+
+        @Override
+        public void program(Planning planning, Program program) {
+            ProgramText text = new ProgramText(out, catalogue, explain);
+            text.goals(planning.needs().ahead());
+            text.print(program);
+        }
+
+        @Override
+        public void answers(ProgramQuestions.Answers answers) {
+            new ProgramText(out, catalogue, explain).answers(answers);
+        }
+
+        @Override
+        public void written(List<Path> files) {
+            out.println();
+            files.forEach(path -> out.println("Wrote " + path));
+        }
+    }
+
+    /** For machines: one document, printed when everything is known. */
+    final class Machine implements BuildReport {
+        private final PrintWriter out;
+        private final Map<String, Object> json = new LinkedHashMap<>();
+
+        Machine(PrintWriter out) {
+            this.out = out;
+        }
+
+        @Override
+        public void reading(Course.Stop stop) {
+            json.put("reading", ReadingJson.of(stop, List.of()));
+        }
+
+        @Override
+        public void noProgram(String because, Optional<Path> written) {
+            json.put("no-program", because);
+            json.put("written", written.map(Path::toString).stream().toList());
+            out.println(Json.text(json));
+        }
+
+        @Override
+        public void refused(Planning planning) {
+            json.put("refused", ProgramJson.refusal(planning.result()));
+            out.println(Json.text(json));
+        }
+
+        @Override
+        public void program(Planning planning, Program program) {
+            json.put("program", ProgramJson.of(program));
+        }
+
+        @Override
+        public void answers(ProgramQuestions.Answers answers) {
+            json.put("why-not", ProgramJson.whyNot(answers));
+            json.put("what-if", ProgramJson.whatIf(answers));
+        }
+
+        @Override
+        public void written(List<Path> files) {
+            json.put("written", files.stream().map(Path::toString).toList());
+            out.println(Json.text(json));
+        }
+    }
+}

@@ -1,0 +1,14 @@
+package org.drillsheaf.program;
+
+/**
+ * The search ended at its limit before it found any program or showed that there is none.
+ *
+ * @param looked partial choices that were looked at
+ */
+public record Undecided(long looked) implements BuildResult {
+    /** One sentence for the coach. */
+    public String words() {
+        return "After " + looked + " partial choices no program was found, and it is not shown that there is none."
+                + " Pin less, allow more minutes, or raise most-parts in shared/builder.yaml.";
+    }
+}

@@ -1,0 +1,37 @@
+package org.drillsheaf.program;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** What a program says about how good it is. */
+class ProofTest {
+    private static final Cost VALUE = new Cost(29, 4, 0, 2, 0, 3);
+
+    @Test
+    void aProvedProgramSaysWhatStaysOpenAndWhatWasRuledOut() {
+        Proof proof = new Proof(VALUE, VALUE, 120, 500, 400, true);
+
+        assertThat(proof.words())
+                .isEqualTo("Proved best: 29 points of weighted coverage missing, 4 minutes unused, and no other choice"
+                        + " leaves less (120 places for drills offered, 500 partial choices looked at, 400 ruled out by"
+                        + " their bound).");
+    }
+
+    @Test
+    void aSearchThatEndedEarlySaysHowFarItMayBeFromTheBest() {
+        Proof proof = new Proof(VALUE, new Cost(26, 6, 0, 1, 0, 4), 120, 500, 400, false);
+
+        assertThat(proof.best()).isFalse();
+        assertThat(proof.words())
+                .startsWith("Best found, not proved: ")
+                .contains("at most 3 points of weighted coverage, 1 changes of position better");
+    }
+
+    @Test
+    void equalProgramsThatWereNotAllComparedAreAdmitted() {
+        assertThat(new Proof(VALUE, VALUE, 120, 500, 400, false).words())
+                .startsWith("Proved best")
+                .endsWith("Other programs are as good; not all of them were compared by name.");
+    }
+}
