@@ -3,6 +3,7 @@ package org.drillsheaf.program;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -125,6 +126,20 @@ class HouseProgramsTest {
             }
         }
         assertThat(programs).isGreaterThanOrEqualTo(4);
+    }
+
+    @Test
+    void aClientWhoReadsArabicGetsAllFourPhasesInArabic() {
+        String english = House.text(Path.of("samples/clients/odile-farrant.yaml"));
+        ClientFile client = house.client(english.replace("languages: [en]", "languages: [ar]"));
+
+        Program program = (Program) house.builder.build(house.needs(client));
+
+        assertThat(program.phases()).hasSize(4);
+        for (PhasePlan plan : program.phases()) {
+            assertThat(plan.entries()).as(plan.phase().id()).hasSizeGreaterThanOrEqualTo(3);
+            assertThat(plan.entries()).allMatch(e -> drill(e).speaks("ar"));
+        }
     }
 
     @Test

@@ -62,7 +62,7 @@ public record CatalogueCheck(Catalogue catalogue, SafetyRules rules, DrillReader
     /** Looks at one drill alone. */
     List<Problem> drill(Drill drill, Safety safety, PoseMeasuring measuring) {
         List<Problem> problems = new ArrayList<>();
-        problems.addAll(new TextCheck(verbs()).check(drill));
+        problems.addAll(new TextCheck(verbs(drill)).check(drill));
         for (TextPiece piece : TextPiece.of(drill)) {
             Drill version = version(drill, piece.variant());
             problems.addAll(new NumberCheck(version, measuring.solved(version)).check(piece));
@@ -90,9 +90,10 @@ public record CatalogueCheck(Catalogue catalogue, SafetyRules rules, DrillReader
                 .orElse(drill);
     }
 
-    private static Map<String, VerbList> verbs() {
+    /** Those languages of the drill that have a list. */
+    private static Map<String, VerbList> verbs(Drill drill) {
         Map<String, VerbList> verbs = new LinkedHashMap<>();
-        for (String language : List.of("en", "es")) {
+        for (String language : drill.name().byLanguage().keySet()) {
             VerbList.of(language).ifPresent(list -> verbs.put(language, list));
         }
         return verbs;

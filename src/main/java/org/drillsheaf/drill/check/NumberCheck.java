@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drillsheaf.Problem;
 import org.drillsheaf.drill.Breathing;
 import org.drillsheaf.drill.Dose;
@@ -20,10 +22,27 @@ record NumberCheck(Drill drill, Optional<SolvedSheet> sheet) {
     /** A typed length may be off by so much, centimetres. */
     private static final double LENGTH_TOLERANCE = 2;
 
+    /** What a number counts, by the words for it in English, Spanish and Arabic. */
+    private enum Unit {
+        SECONDS("seconds?|segundos?|s\\b|ثانية|ثوان"),
+        EACH("breaths?|respiraciones|أنفاس|times|veces|مرات|repetitions|repeticiones|steps|pasos|خطوات"),
+        ROUNDS("rounds|series|جولات"),
+        MINUTES("minutes?|minutos?|دقيقة|دقائق"),
+        CENTIMETRES("cm|سم");
+
+        private final String words;
+
+        Unit(String words) {
+            this.words = words;
+        }
+    }
+
     private static final Pattern NUMBER = Pattern.compile(
-            "(\\d+(?:[.,]\\d+)?)\\s*(?:to|–|-|a)?\\s*(\\d+(?:[.,]\\d+)?)?\\s*"
-                    + "(seconds?|segundos?|s\\b|breaths?|respiraciones|times|veces|repetitions|repeticiones|rounds|series|"
-                    + "steps|pasos|minutes?|minutos?|cm)",
+            "(\\d+(?:[.,]\\d+)?)\\s*(?:to|–|-|a|إلى)?\\s*(\\d+(?:[.,]\\d+)?)?\\s*(?:"
+                    + Stream.of(Unit.values())
+                            .map(u -> "(?<" + u.name() + ">" + u.words + ")")
+                            .collect(Collectors.joining("|"))
+                    + ")",
             Pattern.CASE_INSENSITIVE);
 
     List<Problem> check(TextPiece piece) {
@@ -31,7 +50,10 @@ record NumberCheck(Drill drill, Optional<SolvedSheet> sheet) {
         piece.byLanguage().values().forEach(text -> {
             Matcher matcher = NUMBER.matcher(text.replaceAll("\\{[^}]*}", " "));
             while (matcher.find()) {
-                String unit = matcher.group(3).toLowerCase(Locale.ROOT);
+                Unit unit = Stream.of(Unit.values())
+                        .filter(u -> matcher.group(u.name()) != null)
+                        .findFirst()
+                        .orElseThrow();
                 for (int group = 1; group <= 2; group++) {
                     String number = matcher.group(group);
                     if (number != null && !agrees(Double.parseDouble(number.replace(',', '.')), unit)) {
@@ -48,21 +70,17 @@ record NumberCheck(Drill drill, Optional<SolvedSheet> sheet) {
         return problems;
     }
 
-    private boolean agrees(double number, String unit) {
-        if (unit.startsWith("s") && !unit.startsWith("st") && !unit.startsWith("ser")) {
-            return secondsOfDrill().stream().anyMatch(s -> number >= s.least() - .5 && number <= s.most() + .5);
-        }
-        if (unit.equals("cm")) {
-            return lengths().stream().anyMatch(l -> StrictMath.abs(l - number) <= LENGTH_TOLERANCE);
-        }
-        if (unit.startsWith("round") || unit.startsWith("serie")) {
-            return within(drill.dose().sets(), number);
-        }
-        boolean minutes = unit.startsWith("minut");
-        if (minutes != (drill.dose().count() == Dose.Count.MINUTES)) {
-            return minutes; // minutes of rest or waiting are no dose
-        }
-        return within(drill.dose().each(), number);
+    private boolean agrees(double number, Unit unit) {
+        boolean countsMinutes = drill.dose().count() == Dose.Count.MINUTES;
+        return switch (unit) {
+            case SECONDS ->
+                secondsOfDrill().stream().anyMatch(s -> number >= s.least() - .5 && number <= s.most() + .5);
+            case CENTIMETRES -> lengths().stream().anyMatch(l -> StrictMath.abs(l - number) <= LENGTH_TOLERANCE);
+            case ROUNDS -> within(drill.dose().sets(), number);
+            // minutes of rest or waiting are no dose
+            case MINUTES -> !countsMinutes || within(drill.dose().each(), number);
+            case EACH -> !countsMinutes && within(drill.dose().each(), number);
+        };
     }
 
     private static boolean within(DoseRange range, double number) {
@@ -87,23 +105,24 @@ record NumberCheck(Drill drill, Optional<SolvedSheet> sheet) {
                 .orElse(List.of());
     }
 
-    private String expected(String unit) {
-        if (unit.equals("cm")) {
-            return lengths().isEmpty()
-                    ? "the pose names no distance"
-                    : "the pose has "
-                            + String.format(Locale.ROOT, "%.0f cm", lengths().get(0));
-        }
+    private String expected(Unit unit) {
         Dose dose = drill.dose();
-        if (unit.startsWith("s") && !unit.startsWith("st") && !unit.startsWith("ser")) {
-            return String.format(
-                    Locale.ROOT,
-                    "breath and hold of the drill have other seconds (out %.0f to %.0f)",
-                    drill.breathing().out().least(),
-                    drill.breathing().out().most());
-        }
-        return "the dose is " + dose.sets().least() + "–" + dose.sets().most() + " × "
-                + dose.each().least() + "–" + dose.each().most() + " "
-                + dose.count().id();
+        return switch (unit) {
+            case CENTIMETRES ->
+                lengths().isEmpty()
+                        ? "the pose names no distance"
+                        : String.format(
+                                Locale.ROOT, "the pose has %.0f cm", lengths().get(0));
+            case SECONDS ->
+                String.format(
+                        Locale.ROOT,
+                        "breath and hold of the drill have other seconds (out %.0f to %.0f)",
+                        drill.breathing().out().least(),
+                        drill.breathing().out().most());
+            default ->
+                "the dose is " + dose.sets().least() + "–" + dose.sets().most() + " × "
+                        + dose.each().least() + "–" + dose.each().most() + " "
+                        + dose.count().id();
+        };
     }
 }

@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
  * @param words at least 1
  */
 public record Readability(int sentences, int words, int syllables) {
-    private static final Pattern SENTENCE_END = Pattern.compile("(?<=[.!?:;])\\s+|\\n+");
+    private static final Pattern SENTENCE_END = Pattern.compile("(?<=[.!?:;؟؛])\\s+|\\n+");
     private static final Pattern SPACE = Pattern.compile("[\\s–—/]+");
 
     /** Counts a text. A sentence ends at a full stop, mark, colon or semicolon, or at the end of a line. */

@@ -21,8 +21,11 @@ record TextCheck(Map<String, VerbList> verbs) {
     static final double AIMED_GRADE = 6;
 
     static final double HIGHEST_GRADE = 8;
-    private static final Pattern MEASURED =
-            Pattern.compile("\\d\\s*°|degrees?\\b|right angle|\\bgrados?\\b|ángulo recto", Pattern.CASE_INSENSITIVE);
+    /** How a step may begin in a language. */
+    private static final Map<String, String> EXAMPLE = Map.of("en", "Put", "es", "Ponga", "ar", "ضعوا");
+
+    private static final Pattern MEASURED = Pattern.compile(
+            "\\d\\s*°|degrees?\\b|right angle|\\bgrados?\\b|ángulo recto|درجة|زاوية قائمة", Pattern.CASE_INSENSITIVE);
     private static final Pattern NO_FEELING = Pattern.compile("\\b(burn|stretch|engage)", Pattern.CASE_INSENSITIVE);
 
     List<Problem> check(Drill drill) {
@@ -69,7 +72,7 @@ record TextCheck(Map<String, VerbList> verbs) {
             problems.add(warning(
                     piece.place(),
                     "The step “" + shorten(text) + "” does not start with a verb",
-                    "Begin with what to do, such as “" + (language.equals("es") ? "Ponga" : "Put") + " …”"));
+                    "Begin with what to do, such as “" + EXAMPLE.getOrDefault(language, "Put") + " …”"));
         }
         for (String sentence : Readability.sentences(text)) {
             int count = Readability.words(sentence).size();

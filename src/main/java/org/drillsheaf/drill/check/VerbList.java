@@ -34,9 +34,10 @@ public record VerbList(Set<String> verbs) {
                 .collect(Collectors.toSet()));
     }
 
-    /** Whether the first word is one of the verbs, in any case and with or without a leading mark. */
+    /** Whether the first word is one of the verbs, in any case, with or without a leading mark and Arabic vowel signs. */
     public boolean begins(String step) {
-        String first = step.strip().split("[\\s,.:;!?]+", 2)[0];
-        return verbs.contains(first.replaceAll("^[¿¡“\"(]+", "").toLowerCase(Locale.ROOT));
+        String first = step.strip().split("[\\s,.:;!?،؛؟]+", 2)[0];
+        return verbs.contains(
+                first.replaceAll("^[¿¡“\"(]+", "").replaceAll("\\p{Mn}", "").toLowerCase(Locale.ROOT));
     }
 }
