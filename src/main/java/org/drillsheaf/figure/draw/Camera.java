@@ -16,13 +16,22 @@ record Camera(
         double towardZ) {
 
     static Camera of(View view) {
-        double azimuth = StrictMath.toRadians(view.azimuthDegrees());
-        double elevation = StrictMath.toRadians(view.elevationDegrees());
-        double sinA = StrictMath.sin(azimuth);
-        double cosA = StrictMath.cos(azimuth);
-        double sinE = StrictMath.sin(elevation);
-        double cosE = StrictMath.cos(elevation);
+        double sinA = sin(view.azimuthDegrees());
+        double cosA = sin(90 - view.azimuthDegrees());
+        double sinE = sin(view.elevationDegrees());
+        double cosE = sin(90 - view.elevationDegrees());
         return new Camera(cosA, 0, -sinA, -sinA * sinE, cosE, -cosA * sinE, sinA * cosE, sinE, cosA * cosE);
+    }
+
+    /** Exactly the same for an angle and its mirror image, so that mirrored pictures are the same to the last digit. */
+    private static double sin(double degrees) {
+        if (degrees < -90) {
+            return -sin(degrees + 180);
+        }
+        if (degrees > 90) {
+            return sin(180 - degrees);
+        }
+        return degrees < 0 ? -sin(-degrees) : StrictMath.sin(StrictMath.toRadians(degrees));
     }
 
     double right(double x, double y, double z) {

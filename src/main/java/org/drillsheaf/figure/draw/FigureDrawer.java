@@ -74,8 +74,8 @@ public final class FigureDrawer {
         List<DrawnPath> paths = new ArrayList<>(painter.takePaths());
         paths.addAll(LinePainter.paintGhost(Chains.link(edges, pixelsPerMm), traced.buffers(), 1 / pixelsPerMm));
         PixelGrid own = traced.buffers().grid;
-        double dx = grid.pixelX(own.left()) / pixelsPerMm;
-        double dy = grid.pixelY(own.top()) / pixelsPerMm;
+        double dx = grid.pixelX(own.planeX(0)) / pixelsPerMm;
+        double dy = grid.pixelY(own.planeY(0)) / pixelsPerMm;
         return paths.stream().map(path -> path.moved(dx, dy)).toList();
     }
 

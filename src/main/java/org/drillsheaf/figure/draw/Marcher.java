@@ -19,7 +19,8 @@ final class Marcher {
     private static final int MOST_STEPS = 400;
     private static final double FAR_AWAY = 1e9;
     private static final double BOUND_SLACK = 1.25;
-    private static final double GRADIENT_STEP = 6e-4;
+    private static final double GRADIENT_STEP = 8.5e-4;
+    private static final double GRADIENT_RISE = GRADIENT_STEP / Math.sqrt(2);
 
     private final Scene scene;
     private final Camera camera;
@@ -38,9 +39,11 @@ final class Marcher {
     double x;
     double y;
     double z;
-    double normalX;
-    double normalY;
-    double normalZ;
+    /** Direction away from the surface, in the axes of the page. */
+    double normalRight;
+
+    double normalUp;
+    double normalToward;
 
     Marcher(Scene scene, Camera camera) {
         this.scene = scene;
@@ -178,7 +181,10 @@ final class Marcher {
         return result;
     }
 
-    /** Direction away from the surface at the point met last. */
+    /**
+     * Direction away from the surface at the point met last, from the four corners of a tetrahedron that is its own mirror
+     * image left and right.
+     */
     void normal() {
         nearCount = 0;
         double best = distances[solid];
@@ -189,21 +195,25 @@ final class Marcher {
                 distances[i] = FAR_AWAY;
             }
         }
-        double h = GRADIENT_STEP;
-        double a = probe(x + h, y - h, z - h);
-        double b = probe(x - h, y - h, z + h);
-        double c = probe(x - h, y + h, z - h);
-        double d = probe(x + h, y + h, z + h);
-        double gx = a - b - c + d;
-        double gy = -a - b + c + d;
-        double gz = -a + b - c + d;
-        double length = Math.max(1e-12, Math.sqrt(gx * gx + gy * gy + gz * gz));
-        normalX = gx / length;
-        normalY = gy / length;
-        normalZ = gz / length;
+        double right = probe(GRADIENT_STEP, 0, -GRADIENT_RISE);
+        double left = probe(-GRADIENT_STEP, 0, -GRADIENT_RISE);
+        double above = probe(0, GRADIENT_STEP, GRADIENT_RISE);
+        double below = probe(0, -GRADIENT_STEP, GRADIENT_RISE);
+        double alongRight = right - left;
+        double alongUp = above - below;
+        double alongToward = (above + below - (right + left)) / Math.sqrt(2);
+        double length =
+                Math.max(1e-12, Math.sqrt(alongRight * alongRight + alongUp * alongUp + alongToward * alongToward));
+        normalRight = alongRight / length;
+        normalUp = alongUp / length;
+        normalToward = alongToward / length;
     }
 
-    private double probe(double px, double py, double pz) {
+    /** Distance at a point some way to the right of, above and before the point met last. */
+    private double probe(double right, double up, double toward) {
+        double px = x + camera.rightX() * right + camera.upX() * up + camera.towardX() * toward;
+        double py = y + camera.rightY() * right + camera.upY() * up + camera.towardY() * toward;
+        double pz = z + camera.rightZ() * right + camera.upZ() * up + camera.towardZ() * toward;
         double best = FAR_AWAY;
         for (int k = 0; k < nearCount; k++) {
             int i = near[k];

@@ -4,37 +4,42 @@ package org.drillsheaf.figure.draw;
  * How pixels lie on the projection plane.
  *
  * @param pixelsPerStature resolution
- * @param left x of the left edge of pixel column 0, statures
- * @param top y of the upper edge of pixel row 0, statures, y up
+ * @param middleX x of the middle of the grid, statures
+ * @param middleY y of the middle of the grid, statures, y up
  */
-record PixelGrid(int width, int height, double pixelsPerStature, double left, double top) {
+record PixelGrid(int width, int height, double pixelsPerStature, double middleX, double middleY) {
 
-    /** The smallest grid that holds a rectangle, centred on it so that a mirrored scene gives a mirrored grid. */
+    /**
+     * A grid of whole tiles that holds a rectangle and is centred on it, so that a mirrored scene gives a mirrored grid with
+     * mirrored tiles.
+     */
     static PixelGrid over(double minX, double minY, double maxX, double maxY, double pixelsPerStature) {
-        int width = Math.max(1, (int) Math.ceil((maxX - minX) * pixelsPerStature));
-        int height = Math.max(1, (int) Math.ceil((maxY - minY) * pixelsPerStature));
         return new PixelGrid(
-                width,
-                height,
+                wholeTiles((maxX - minX) * pixelsPerStature),
+                wholeTiles((maxY - minY) * pixelsPerStature),
                 pixelsPerStature,
-                (minX + maxX) / 2 - width / (2 * pixelsPerStature),
-                (minY + maxY) / 2 + height / (2 * pixelsPerStature));
+                (minX + maxX) / 2,
+                (minY + maxY) / 2);
+    }
+
+    private static int wholeTiles(double pixels) {
+        return Math.max(1, (int) Math.ceil(pixels / Tiles.SIDE)) * Tiles.SIDE;
     }
 
     /** x on the projection plane of a place in pixels (0.5 is the middle of column 0). */
     double planeX(double pixelX) {
-        return left + pixelX / pixelsPerStature;
+        return middleX + (pixelX - width / 2.0) / pixelsPerStature;
     }
 
     double planeY(double pixelY) {
-        return top - pixelY / pixelsPerStature;
+        return middleY - (pixelY - height / 2.0) / pixelsPerStature;
     }
 
     double pixelX(double planeX) {
-        return (planeX - left) * pixelsPerStature;
+        return (planeX - middleX) * pixelsPerStature + width / 2.0;
     }
 
     double pixelY(double planeY) {
-        return (top - planeY) * pixelsPerStature;
+        return (middleY - planeY) * pixelsPerStature + height / 2.0;
     }
 }

@@ -43,7 +43,7 @@ final class Speckle {
                     continue;
                 }
                 int count = count(before, pixel, width, before[other]);
-                if (count > most) {
+                if (count > most || count == most && best >= 0 && isNearer(buffers, pixel, other, best)) {
                     most = count;
                     best = other;
                 }
@@ -54,6 +54,11 @@ final class Speckle {
             return true;
         }
         return false;
+    }
+
+    private static boolean isNearer(Buffers buffers, int pixel, int one, int other) {
+        float depth = buffers.depth[pixel];
+        return Math.abs(buffers.depth[one] - depth) < Math.abs(buffers.depth[other] - depth);
     }
 
     private static int count(short[] groups, int pixel, int width, short group) {

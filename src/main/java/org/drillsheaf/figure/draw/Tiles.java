@@ -26,8 +26,8 @@ final class Tiles {
     private final Tile[] tiles;
 
     Tiles(Scene scene, Camera camera, PixelGrid grid) {
-        columns = (grid.width() + SIDE - 1) / SIDE;
-        rows = (grid.height() + SIDE - 1) / SIDE;
+        columns = grid.width() / SIDE;
+        rows = grid.height() / SIDE;
         tiles = new Tile[columns * rows];
         Bounds[] bounds = new Bounds[scene.solids.length];
         for (int i = 0; i < bounds.length; i++) {

@@ -10,27 +10,22 @@ final class Tracer {
 
     private static final double MARGIN = 0.02;
 
+    /** The light comes from the upper left, in front of the page. */
+    private static final double LIGHT_RIGHT = -0.50 / Math.sqrt(1.1925);
+
+    private static final double LIGHT_UP = 0.80 / Math.sqrt(1.1925);
+    private static final double LIGHT_TOWARD = 0.55 / Math.sqrt(1.1925);
+
     private final Scene scene;
     private final Camera camera;
     private final Buffers buffers;
     private final Tiles tiles;
-    private final double lightX;
-    private final double lightY;
-    private final double lightZ;
 
     private Tracer(Scene scene, Camera camera, Buffers buffers, Tiles tiles) {
         this.scene = scene;
         this.camera = camera;
         this.buffers = buffers;
         this.tiles = tiles;
-        // From the upper left, in front of the page.
-        double right = -0.50;
-        double up = 0.80;
-        double toward = 0.55;
-        double length = Math.sqrt(right * right + up * up + toward * toward);
-        lightX = (camera.rightX() * right + camera.upX() * up + camera.towardX() * toward) / length;
-        lightY = (camera.rightY() * right + camera.upY() * up + camera.towardY() * toward) / length;
-        lightZ = (camera.rightZ() * right + camera.upZ() * up + camera.towardZ() * toward) / length;
     }
 
     /** A scene as seen through a camera. */
@@ -68,8 +63,8 @@ final class Tracer {
                 continue;
             }
             marcher.enter(tile);
-            for (int y = row * Tiles.SIDE; y < Math.min(buffers.height, (row + 1) * Tiles.SIDE); y += BUNDLE) {
-                for (int x = column * Tiles.SIDE; x < Math.min(buffers.width, (column + 1) * Tiles.SIDE); x += BUNDLE) {
+            for (int y = row * Tiles.SIDE; y < (row + 1) * Tiles.SIDE; y += BUNDLE) {
+                for (int x = column * Tiles.SIDE; x < (column + 1) * Tiles.SIDE; x += BUNDLE) {
                     bundle(marcher, x, y);
                 }
             }
@@ -83,8 +78,8 @@ final class Tracer {
             return;
         }
         double free = marcher.depth;
-        for (int y = top; y < Math.min(buffers.height, top + BUNDLE); y++) {
-            for (int x = left; x < Math.min(buffers.width, left + BUNDLE); x++) {
+        for (int y = top; y < top + BUNDLE; y++) {
+            for (int x = left; x < left + BUNDLE; x++) {
                 if (marcher.castOfBundle(grid.planeX(x + 0.5), grid.planeY(y + 0.5), free)) {
                     marcher.normal();
                     keep(marcher, y * buffers.width + x);
@@ -97,10 +92,11 @@ final class Tracer {
         buffers.depth[pixel] = (float) ray.depth;
         buffers.group[pixel] = (short) ray.group();
         buffers.part[pixel] = ray.part();
-        buffers.normalRight[pixel] = (float) camera.right(ray.normalX, ray.normalY, ray.normalZ);
-        buffers.normalUp[pixel] = (float) camera.up(ray.normalX, ray.normalY, ray.normalZ);
-        buffers.normalToward[pixel] = (float) camera.toward(ray.normalX, ray.normalY, ray.normalZ);
-        buffers.light[pixel] = (float) (ray.normalX * lightX + ray.normalY * lightY + ray.normalZ * lightZ);
+        buffers.normalRight[pixel] = (float) ray.normalRight;
+        buffers.normalUp[pixel] = (float) ray.normalUp;
+        buffers.normalToward[pixel] = (float) ray.normalToward;
+        buffers.light[pixel] =
+                (float) (ray.normalRight * LIGHT_RIGHT + ray.normalUp * LIGHT_UP + ray.normalToward * LIGHT_TOWARD);
         buffers.muscle[pixel] = ray.muscle();
     }
 }

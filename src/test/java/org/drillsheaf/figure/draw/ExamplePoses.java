@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.drillsheaf.Problems;
 import org.drillsheaf.YamlNode;
+import org.drillsheaf.figure.body.BodyBuild;
 import org.drillsheaf.figure.pose.PoseReader;
 import org.drillsheaf.figure.pose.PoseSolver;
 import org.drillsheaf.figure.pose.SolvedPose;
@@ -77,10 +78,14 @@ final class ExamplePoses {
     private ExamplePoses() {}
 
     static SolvedPose solved(String yaml) {
+        return solved(yaml, BodyBuild.AVERAGE);
+    }
+
+    static SolvedPose solved(String yaml, BodyBuild build) {
         Problems problems = new Problems();
         SolvedPose pose = YamlNode.parse("pose.yaml", yaml, problems)
                 .flatMap(node -> PoseReader.read(node, problems))
-                .map(PoseSolver::solve)
+                .map(read -> PoseSolver.solve(read, build))
                 .orElseThrow(() -> new AssertionError(problems.all()));
         assertThat(pose.residual()).isLessThan(0.003);
         return pose;
