@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -61,6 +62,40 @@ public final class YamlNode {
         Optional<YamlNode> root = YamlText.parse(file, text, own);
         problems.addAll(own.all());
         return root;
+    }
+
+    /**
+     * The same content as a document that nobody wrote down as YAML.
+     *
+     * @param file name of the file, for messages only
+     * @param lineOf the line to tell for a place, given as a JSON pointer
+     */
+    public static YamlNode of(String file, JsonNode json, ToIntFunction<String> lineOf) {
+        return of(file, json, "", lineOf);
+    }
+
+    private static YamlNode of(String file, JsonNode json, String path, ToIntFunction<String> lineOf) {
+        int line = lineOf.applyAsInt(path);
+        if (json.isObject()) {
+            Map<String, YamlNode> entries = new LinkedHashMap<>();
+            json.properties()
+                    .forEach(entry -> entries.put(
+                            entry.getKey(), of(file, entry.getValue(), path + "/" + step(entry.getKey()), lineOf)));
+            return new YamlNode(file, line, path, null, java.util.Collections.unmodifiableMap(entries), null, json);
+        }
+        if (json.isArray()) {
+            List<YamlNode> items = new ArrayList<>();
+            for (JsonNode item : json) {
+                items.add(of(file, item, path + "/" + items.size(), lineOf));
+            }
+            return new YamlNode(file, line, path, null, null, List.copyOf(items), json);
+        }
+        return new YamlNode(file, line, path, json.isNull() ? null : json.asText(), null, null, json);
+    }
+
+    /** A key as one step of a JSON pointer. */
+    static String step(String key) {
+        return key.replace("~", "~0").replace("/", "~1");
     }
 
     public String file() {

@@ -121,7 +121,7 @@ final class YamlText {
                 String key = parser.currentName();
                 int keyLine = parser.currentTokenLocation().getLineNr();
                 parser.nextToken();
-                YamlNode child = node(path + "/" + key.replace("~", "~0").replace("/", "~1"));
+                YamlNode child = node(path + "/" + YamlNode.step(key));
                 if (entries.putIfAbsent(key, child) != null) {
                     problems.error(
                             file, keyLine, "“" + shorten(key) + "” stands here a second time", "Keep one of the two");

@@ -87,7 +87,7 @@ record CheckReport(Catalogue catalogue, Layers layers, List<Problem> problems, C
         return json;
     }
 
-    private static Map<String, Object> problem(Problem problem) {
+    static Map<String, Object> problem(Problem problem) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("file", problem.file());
         json.put("line", problem.line());

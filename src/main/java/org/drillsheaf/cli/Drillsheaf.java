@@ -12,7 +12,13 @@ import picocli.CommandLine.Command;
         description = "Screens a client, builds a phased exercise program and prints an illustrated handout.",
         versionProvider = Drillsheaf.Version.class,
         mixinStandardHelpOptions = true,
-        subcommands = {BuildCommand.class, ReadCommand.class, DrawCommand.class, CheckCommand.class, PrintCommand.class
+        subcommands = {
+            BuildCommand.class,
+            ReadCommand.class,
+            DrawCommand.class,
+            CheckCommand.class,
+            PrintCommand.class,
+            CatalogueCommand.class
         },
         footer = {
             "",

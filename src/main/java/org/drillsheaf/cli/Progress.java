@@ -34,6 +34,11 @@ final class Progress implements AutoCloseable {
         stage = text;
     }
 
+    /** Says how far that has come, in tenths, so that a long work writes a few lines only. */
+    void part(String text, int done, int all) {
+        stage(text + ": " + 10 * (10 * done / Math.max(1, all)) + " %");
+    }
+
     private synchronized void show() {
         if (!stage.equals(shown)) {
             err.println(stage + " …");

@@ -1,6 +1,8 @@
 package org.drillsheaf.cli;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -62,11 +64,23 @@ final class TextFile {
         }
     }
 
+    /** Something that writes a file piece by piece. */
+    interface Content {
+        void writeTo(OutputStream out) throws IOException;
+    }
+
     /** Writes beside the target first and then moves, so that a full disk or a kill leaves the old file or none. */
     static void write(Path file, byte[] bytes) {
+        write(file, out -> out.write(bytes));
+    }
+
+    /** The same for a file that need not lie in memory. */
+    static void write(Path file, Content content) {
         Path part = file.resolveSibling("." + file.getFileName() + ".part");
         try {
-            Files.write(part, bytes);
+            try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(part))) {
+                content.writeTo(out);
+            }
             try {
                 Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
             } catch (AtomicMoveNotSupportedException e) {

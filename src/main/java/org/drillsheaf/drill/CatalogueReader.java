@@ -74,6 +74,18 @@ public final class CatalogueReader {
         return new Catalogue(words, drills);
     }
 
+    /**
+     * Reads drills that are to come into a catalogue.
+     *
+     * @param drills ids of all drills that will be there with them
+     */
+    public List<Drill> among(Collection<YamlNode> nodes, Set<String> drills, Problems problems) {
+        List<Drill> read = new ArrayList<>();
+        nodes.forEach(node -> drillReader.read(node, problems).ifPresent(read::add));
+        read.forEach(drill -> new DrillReferences(words, drills, problems).check(drill));
+        return List.copyOf(read);
+    }
+
     private static void second(YamlNode node, String id, Problems problems) {
         node.nearest("/id")
                 .error(

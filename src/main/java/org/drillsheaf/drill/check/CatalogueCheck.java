@@ -59,8 +59,8 @@ public record CatalogueCheck(Catalogue catalogue, SafetyRules rules, DrillReader
         return new Result(problems, coverage);
     }
 
-    /** Looks at one drill alone. */
-    List<Problem> drill(Drill drill, Safety safety, PoseMeasuring measuring) {
+    /** Looks at one drill alone, which need not be of the catalogue. */
+    public List<Problem> drill(Drill drill, Safety safety, PoseMeasuring measuring) {
         List<Problem> problems = new ArrayList<>();
         problems.addAll(new TextCheck(verbs(drill)).check(drill));
         for (TextPiece piece : TextPiece.of(drill)) {

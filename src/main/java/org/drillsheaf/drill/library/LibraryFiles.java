@@ -93,6 +93,7 @@ public final class LibraryFiles {
         Map<String, String> starter = DrillFolderFiles.texts(
                 files.drills(), String.valueOf(files.drills().getFileName()), wanted, problems);
         Map<String, YamlNode> delivered = CatalogueReader.parse(starter, problems);
+        files.clinicDrills().ifPresent(this::stopAtHalfAnImport);
         Optional<Path> clinic = files.clinicDrills().filter(Files::isDirectory);
         Optional<YamlSchema> withdrawal = clinic.flatMap(c -> schema("withdrawal"));
         if (clinic.isEmpty() || withdrawal.isEmpty()) {
@@ -105,6 +106,19 @@ public final class LibraryFiles {
                 starter,
                 house,
                 HouseLayer.lay(delivered, CatalogueReader.parse(house, problems), withdrawal.get(), problems));
+    }
+
+    /** Without the clinic's drills a withdrawn drill would be given again, so that must not go unnoticed. */
+    private void stopAtHalfAnImport(Path clinicDrills) {
+        String before = ProjectFiles.nameBefore(clinicDrills);
+        if (!Files.exists(clinicDrills) && Files.isDirectory(clinicDrills.resolveSibling(before))) {
+            problems.error(
+                    clinicDrills.toString(),
+                    0,
+                    "An import was cut off between two steps, so the clinic's drills lie in “" + before
+                            + "” beside this",
+                    "Rename that folder to “" + clinicDrills.getFileName() + "”, and import again");
+        }
     }
 
     private List<Caution> cautions(DrillWords words) {

@@ -29,6 +29,11 @@ public record ProjectFiles(Path project, Path drills, Optional<Path> clinic) {
         return new ProjectFiles(project, drills, Optional.empty());
     }
 
+    /** What a clinic's folder of drills is called for the moment in which a new one takes its place. */
+    public static String nameBefore(Path clinicDrills) {
+        return "." + clinicDrills.getFileName() + ".before";
+    }
+
     /** Where the clinic's drills lie. */
     public Optional<Path> clinicDrills() {
         return clinic.map(c -> c.resolve(DRILLS));
