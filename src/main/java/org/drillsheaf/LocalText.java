@@ -33,14 +33,15 @@ public record LocalText(Map<String, String> byLanguage) {
 
     /** The first of the wanted languages that is there, else English, else whatever there is. */
     public String best(List<String> languages) {
-        for (String language : languages) {
-            String text = byLanguage.get(language);
-            if (text != null) {
-                return text;
-            }
-        }
-        String english = byLanguage.get("en");
-        return english != null ? english : byLanguage.values().iterator().next();
+        return java.util.Objects.requireNonNull(byLanguage.get(bestLanguage(languages)));
+    }
+
+    /** Tag of the language that {@link #best} takes. */
+    public String bestLanguage(List<String> languages) {
+        return languages.stream()
+                .filter(this::has)
+                .findFirst()
+                .orElseGet(() -> has("en") ? "en" : byLanguage.keySet().iterator().next());
     }
 
     public String english() {

@@ -13,6 +13,7 @@ import org.drillsheaf.handout.page.CoachSheet;
 import org.drillsheaf.handout.page.DrillBlock;
 import org.drillsheaf.handout.page.Frame;
 import org.drillsheaf.handout.page.Messages;
+import org.drillsheaf.handout.page.Told;
 import org.drillsheaf.program.CoachWishes;
 import org.drillsheaf.program.Entry;
 import org.drillsheaf.program.Program;
@@ -136,7 +137,7 @@ final class CoachSheetMaker {
                 lines.add(number + " " + drill(entry.drill()) + ": " + String.join(", ", entry.variants()));
             }
         }
-        handout.cautions().forEach(c -> lines.add(c.text()));
+        handout.cautions().forEach(c -> lines.add(c.text().text()));
         return List.copyOf(lines);
     }
 
@@ -166,15 +167,17 @@ final class CoachSheetMaker {
                             text.append(f.fault()).append('\n').append(f.fix()).append('\n'));
             text.append(drill.purpose()).append('\n');
         }
-        handout.cautions().forEach(c -> text.append(c.text()).append('\n'));
-        handout.setUp().forEach(s -> text.append(s).append('\n'));
+        handout.cautions().forEach(c -> text.append(c.text().text()).append('\n'));
+        handout.setUp().forEach(s -> text.append(s.text()).append('\n'));
         return Readability.of(text.toString()).grade();
     }
 
     private List<CoachSheet.Item> report(DocumentOrder order, Program program, ClientHandout handout) {
         String things = handout.things().isEmpty()
                 ? messages.say("facts.nothing", Map.of())
-                : String.join(", ", handout.things());
+                : String.join(
+                        messages.say("list.comma", Map.of()),
+                        handout.things().stream().map(Told::text).toList());
         String minutes = handout.minutes() + " min × " + handout.sessionsPerWeek();
         List<CoachSheet.Item> items = new ArrayList<>();
         items.add(new CoachSheet.Item("1", things));

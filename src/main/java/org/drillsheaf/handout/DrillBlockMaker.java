@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.drillsheaf.LocalText;
 import org.drillsheaf.Problems;
 import org.drillsheaf.Side;
@@ -30,12 +31,13 @@ import org.drillsheaf.program.Entry;
 /** Turns one entry of a program, with the client's changes in the drill, into what stands on paper. */
 final class DrillBlockMaker {
     private final HandoutOrder order;
-    private final Messages messages;
+    private final Function<String, Messages> phrases;
     private final DrillFigures figures;
 
-    DrillBlockMaker(HandoutOrder order, Messages messages, DrillFigures figures) {
+    /** @param phrases by language tag; a drill that does not speak the client's first language speaks its own throughout */
+    DrillBlockMaker(HandoutOrder order, Function<String, Messages> phrases, DrillFigures figures) {
         this.order = order;
-        this.messages = messages;
+        this.phrases = phrases;
         this.figures = figures;
     }
 
@@ -50,7 +52,7 @@ final class DrillBlockMaker {
 
     private DrillBlock block(int number, Entry entry, Drill drill, SolvedSheet sheet, boolean mirrored) {
         String language = language(drill);
-        Placeholders places = new Placeholders(messages, order.client().statureCentimetres(), entry, sheet.distances());
+        Placeholders places = new Placeholders(phrases.apply(language), order.client().statureCentimetres(), entry, sheet.distances());
         List<List<Step>> steps = stepsByFrame(drill, sheet);
         List<DrillBlock.Group> groups = new ArrayList<>();
         List<DrillFigures.Frame> frames = new ArrayList<>();
@@ -137,6 +139,7 @@ final class DrillBlockMaker {
             Drill drill,
             boolean mirrored) {
         String language = language(drill);
+        Messages messages = phrases.apply(language);
         Map<String, String> keys = new LinkedHashMap<>();
         StringBuilder keyed = new StringBuilder();
         List<Annotations.Dimension> dimensions = new ArrayList<>();

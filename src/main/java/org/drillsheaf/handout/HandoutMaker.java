@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.drillsheaf.LocalText;
 import org.drillsheaf.Problems;
 import org.drillsheaf.client.Client;
@@ -18,6 +19,7 @@ import org.drillsheaf.handout.page.ClientHandout;
 import org.drillsheaf.handout.page.DrillBlock;
 import org.drillsheaf.handout.page.Frame;
 import org.drillsheaf.handout.page.Messages;
+import org.drillsheaf.handout.page.Told;
 import org.drillsheaf.program.Entry;
 import org.drillsheaf.program.PhasePlan;
 
@@ -44,7 +46,7 @@ public final class HandoutMaker {
         PhasePlan phase = order.program().now();
         Messages messages = printer.messagesFor(language(order.client()));
         Problems found = new Problems();
-        DrillBlockMaker maker = new DrillBlockMaker(order, messages, figures);
+        DrillBlockMaker maker = new DrillBlockMaker(order, printer::messagesFor, figures);
         List<DrillBlock> blocks = new ArrayList<>();
         for (Entry entry : phase.entries()) {
             Judgement judgement = order.judgements().get(entry.drill());
@@ -59,15 +61,18 @@ public final class HandoutMaker {
         if (found.hasErrors()) {
             return Optional.empty();
         }
-        List<String> languages = List.of(messages.language());
+        List<String> languages = Stream.concat(
+                        Stream.of(messages.language()), order.client().languages().stream())
+                .distinct()
+                .toList();
         HandoutOrder.PhaseWords words =
                 order.phases().get(order.program().start().ordinal());
         return Optional.of(new ClientHandout(
                 frame(order, messages),
                 order.program().start().ordinal() + 1,
                 order.phases().stream().map(p -> p.name().best(languages)).toList(),
-                words.purpose().best(languages),
-                Optional.of(words.good().best(languages)),
+                Told.best(words.purpose(), languages),
+                Optional.of(Told.best(words.good(), languages)),
                 phase.minutes(),
                 phase.sessionsPerWeek(),
                 things(order, phase, languages),
@@ -76,7 +81,7 @@ public final class HandoutMaker {
                 order.conditions().contains("pregnancy")
                         ? List.of(messages.say("stop.help.pregnancy", Map.of()))
                         : List.of(),
-                order.setUp().stream().map(text -> text.best(languages)).toList(),
+                order.setUp().stream().map(text -> Told.best(text, languages)).toList(),
                 blocks));
     }
 
@@ -102,18 +107,19 @@ public final class HandoutMaker {
     }
 
     /** Everything the session needs, each thing once; a stand-in is named instead of the thing it stands for. */
-    private List<String> things(HandoutOrder order, PhasePlan phase, List<String> languages) {
-        Set<String> names = new LinkedHashSet<>();
+    private List<Told> things(HandoutOrder order, PhasePlan phase, List<String> languages) {
+        Set<Told> names = new LinkedHashSet<>();
         for (Entry entry : phase.entries()) {
             Judgement judgement = order.judgements().get(entry.drill());
             for (String id :
                     judgement == null ? List.<String>of() : judgement.drill().equipment()) {
                 EquipmentItem item = equipment.get(id);
                 if (item != null) {
-                    names.add(item.standInAmong(order.client().equipment())
-                            .map(EquipmentItem.StandIn::name)
-                            .orElse(item.name())
-                            .best(languages));
+                    names.add(Told.best(
+                            item.standInAmong(order.client().equipment())
+                                    .map(EquipmentItem.StandIn::name)
+                                    .orElse(item.name()),
+                            languages));
                 }
             }
         }
@@ -122,25 +128,26 @@ public final class HandoutMaker {
 
     /** Each sentence once, with the numbers of its drills. */
     private static List<ClientHandout.Caution> cautions(HandoutOrder order, PhasePlan phase, List<String> languages) {
-        Map<String, List<Integer>> drillsBySentence = new LinkedHashMap<>();
+        Map<Told, List<Integer>> drillsBySentence = new LinkedHashMap<>();
         int number = 0;
         for (Entry entry : phase.entries()) {
             number++;
             Judgement judgement = order.judgements().get(entry.drill());
             for (LocalText text : judgement == null ? List.<LocalText>of() : judgement.texts()) {
                 drillsBySentence
-                        .computeIfAbsent(text.best(languages), t -> new ArrayList<>())
+                        .computeIfAbsent(Told.best(text, languages), t -> new ArrayList<>())
                         .add(number);
             }
         }
         int all = number;
         List<ClientHandout.Caution> cautions = new ArrayList<>();
         order.conditionTexts().stream()
-                .map(text -> text.best(languages))
+                .map(text -> Told.best(text, languages))
                 .distinct()
-                .forEach(text -> cautions.add(new ClientHandout.Caution(List.of(), text)));
+                .forEach(told -> cautions.add(new ClientHandout.Caution(List.of(), told)));
         drillsBySentence.forEach((sentence, drills) -> cautions.add(
-                new ClientHandout.Caution(drills.size() == all && all > 1 ? List.of() : drills, sentence)));
+                new ClientHandout.Caution(
+                        drills.size() == all && all > 1 ? List.of() : drills, sentence)));
         return cautions;
     }
 }

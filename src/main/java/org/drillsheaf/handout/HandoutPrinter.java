@@ -34,7 +34,7 @@ public final class HandoutPrinter {
      * @return the PDF, empty when {@code problems} got an error: a letter without a font, a fault in a template
      */
     public Optional<byte[]> print(Document document, Problems problems) {
-        return press.print(document, messagesFor(document.frame().language()), problems);
+        return press.print(document, this::messagesFor, problems);
     }
 
     /** Languages whose fixed phrases are there. */

@@ -38,6 +38,7 @@ class SamplesTest {
                 "edwin-tarrow",
                 "nadia-sorrel",
                 "joaquin-mirande",
+                "sami-haddad",
                 "vera-quill");
     }
 

@@ -253,7 +253,7 @@ class ClientHandoutTest {
     void manyCautionsGoOverToTheNextPage() {
         List<ClientHandout.Caution> forty = java.util.stream.IntStream.rangeClosed(1, 40)
                 .mapToObj(n -> new ClientHandout.Caution(
-                        List.of(1 + n % 5), "Your body part number " + n + ": be kind to it."))
+                        List.of(1 + n % 5), SampleDocuments.told("Your body part number " + n + ": be kind to it.")))
                 .toList();
         byte[] pdf = print(SampleDocuments.withCautions(A4, forty));
 

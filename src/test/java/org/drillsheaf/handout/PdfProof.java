@@ -216,6 +216,47 @@ public final class PdfProof {
         }
     }
 
+    /** Language tags of the whole document, then of every part that has its own, in reading order. */
+    static List<String> languages(byte[] pdf) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            List<String> tags = new ArrayList<>(List.of(document.getDocumentCatalog().getLanguage()));
+            tagged(document.getDocumentCatalog().getStructureTreeRoot(), tags);
+            return tags;
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private static void tagged(PDStructureNode node, List<String> tags) {
+        for (Object kid : node.getKids()) {
+            if (kid instanceof PDStructureElement element) {
+                if (element.getLanguage() != null) {
+                    tags.add(element.getLanguage());
+                }
+                tagged(element, tags);
+            }
+        }
+    }
+
+    /** Millimetres from the left edge to the first sign that is drawn in at least this size. */
+    static double placeOf(byte[] pdf, String sign, double points) {
+        List<Double> places = new ArrayList<>();
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            new PDFTextStripper() {
+                @Override
+                protected void processTextPosition(TextPosition position) {
+                    if (position.getUnicode().equals(sign) && position.getFontSizeInPt() >= points) {
+                        places.add(position.getXDirAdj() * 25.4 / 72);
+                    }
+                }
+            }.getText(document);
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+        assertThat(places).as("“" + sign + "” in " + points + " points").isNotEmpty();
+        return places.get(0);
+    }
+
     private static void walk(PDStructureNode node, String indent, List<String> lines) {
         for (Object kid : node.getKids()) {
             if (kid instanceof PDStructureElement element) {

@@ -28,6 +28,7 @@ import org.drillsheaf.handout.page.DrillBlock;
 import org.drillsheaf.handout.page.Frame;
 import org.drillsheaf.handout.page.Messages;
 import org.drillsheaf.handout.page.ReferralNote;
+import org.drillsheaf.handout.page.Told;
 import org.drillsheaf.handout.page.Wording;
 import org.drillsheaf.handout.paint.Picture;
 
@@ -67,21 +68,25 @@ final class SampleDocuments {
                 frame,
                 1,
                 List.of("Settle", "Restore", "Reference", "Integrate"),
-                "First we help your back to rest and your breath to slow down.",
-                Optional.of("The drills feel easy. You feel calmer after them."),
+                told("First we help your back to rest and your breath to slow down."),
+                Optional.of(told("The drills feel easy. You feel calmer after them.")),
                 minutes,
                 6,
-                List.of("wall", "mat", "chair"),
+                Stream.of("wall", "mat", "chair").map(SampleDocuments::told).toList(),
                 Optional.of(new ClientHandout.Meeting(LocalDate.of(2026, 12, 10), Optional.of(LocalTime.of(9, 30)))),
                 List.of(
-                        new ClientHandout.Caution(List.of(2), "Your left hip: do not bend it past a square corner."),
+                        new ClientHandout.Caution(List.of(2), told("Your left hip: do not bend it past a square corner.")),
                         new ClientHandout.Caution(
-                                List.of(1, 3), "Your right wrist: make a fist, or rest on your forearms."),
+                                List.of(1, 3), told("Your right wrist: make a fist, or rest on your forearms.")),
                         new ClientHandout.Caution(
-                                List.of(), "Your blood pressure: do not hold a full breath. Let it flow out.")),
+                                List.of(), told("Your blood pressure: do not hold a full breath. Let it flow out."))),
                 List.of(),
-                List.of("Use a chair with four legs, without wheels. Put its back against a wall."),
+                List.of(told("Use a chair with four legs, without wheels. Put its back against a wall.")),
                 blocks);
+    }
+
+    static Told told(String english) {
+        return new Told(english, "en");
     }
 
     /** The fullest opening page: not signed, of a pregnant client, in the language of the frame. */
@@ -91,7 +96,7 @@ final class SampleDocuments {
                 h.frame(),
                 h.phase(),
                 h.phases(),
-                "Ahora sus caderas y la parte de atrás de sus muslos vuelven a trabajar, poco a poco y sin prisa.",
+                told("Ahora sus caderas y la parte de atrás de sus muslos vuelven a trabajar, poco a poco y sin prisa."),
                 h.goodSign(),
                 h.minutes(),
                 h.sessionsPerWeek(),

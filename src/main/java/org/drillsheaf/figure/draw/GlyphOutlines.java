@@ -1,5 +1,8 @@
 package org.drillsheaf.figure.draw;
 
+import com.ibm.icu.text.ArabicShaping;
+import com.ibm.icu.text.ArabicShapingException;
+import com.ibm.icu.text.Bidi;
 import java.awt.Font;
 import java.awt.FontFormatException;
 import java.awt.font.FontRenderContext;
@@ -48,16 +51,33 @@ final class GlyphOutlines {
     record Text(PathShape shape, double width, Box inkBox) {}
 
     Text text(String words, double sizeMm) {
+        String drawn = inDrawingOrder(words);
         Font font = fonts.stream()
-                .filter(f -> f.canDisplayUpTo(words) < 0)
+                .filter(f -> f.canDisplayUpTo(drawn) < 0)
                 .findFirst()
                 .orElse(fonts.get(0));
-        GlyphVector glyphs = font.createGlyphVector(EXACT, words);
+        GlyphVector glyphs = font.createGlyphVector(EXACT, drawn);
         double scale = sizeMm / UNITS;
         PathShape.Builder path = new PathShape.Builder();
         append(path, glyphs.getOutline().getPathIterator(null), scale);
         PathShape shape = path.build();
         return new Text(shape, glyphs.getLogicalBounds().getWidth() * scale, shape.box());
+    }
+
+    /** Arabic letters joined, and everything from left to right as the eye meets it; other texts stay as they are. */
+    private static String inDrawingOrder(String words) {
+        if (!Bidi.requiresBidi(words.toCharArray(), 0, words.length())) {
+            return words;
+        }
+        try {
+            String joined = new ArabicShaping(ArabicShaping.LETTERS_SHAPE
+                            | ArabicShaping.TEXT_DIRECTION_LOGICAL
+                            | ArabicShaping.LENGTH_GROW_SHRINK)
+                    .shape(words);
+            return new Bidi(joined, Bidi.RTL).writeReordered(Bidi.DO_MIRRORING | Bidi.REMOVE_BIDI_CONTROLS);
+        } catch (ArabicShapingException e) {
+            throw new IllegalStateException("text of any length can be joined when it may grow", e);
+        }
     }
 
     private static void append(PathShape.Builder path, PathIterator outline, double scale) {

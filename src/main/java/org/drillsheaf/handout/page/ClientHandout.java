@@ -23,15 +23,15 @@ public record ClientHandout(
         Frame frame,
         int phase,
         List<String> phases,
-        String purpose,
-        Optional<String> goodSign,
+        Told purpose,
+        Optional<Told> goodSign,
         int minutes,
         int sessionsPerWeek,
-        List<String> things,
+        List<Told> things,
         Optional<Meeting> next,
         List<Caution> cautions,
         List<String> helpNow,
-        List<String> setUp,
+        List<Told> setUp,
         List<DrillBlock> drills)
         implements Document {
 
@@ -43,7 +43,7 @@ public record ClientHandout(
      *
      * @param drills numbers of the drills it is about; empty for all of them
      */
-    public record Caution(List<Integer> drills, String text) {
+    public record Caution(List<Integer> drills, Told text) {
         public Caution {
             drills = List.copyOf(drills);
         }

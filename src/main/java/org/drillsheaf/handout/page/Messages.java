@@ -48,13 +48,18 @@ public record Messages(String language, boolean rightToLeft, Map<String, String>
         if (phrase == null) {
             throw new IllegalArgumentException("no phrase “" + key + "” in the language “" + language + "”");
         }
-        MessageFormat format = new MessageFormat(phrase, new ULocale(language));
+        MessageFormat format = new MessageFormat(phrase, locale());
         Set<String> missing = new TreeSet<>(format.getArgumentNames());
         missing.removeAll(values.keySet());
         if (!missing.isEmpty()) {
             throw new IllegalArgumentException("the phrase “" + key + "” needs " + String.join(", ", missing));
         }
         return format.format(values);
+    }
+
+    /** The language with the digits that its pages use; some languages are at home with two kinds. */
+    private ULocale locale() {
+        return new ULocale(language + "@numbers=" + phrases.getOrDefault("number.digits", "latn"));
     }
 
     /** A date in the pattern that this language keeps under the key, for example {@code date.long}. */
@@ -72,7 +77,7 @@ public record Messages(String language, boolean rightToLeft, Map<String, String>
             throw new IllegalArgumentException(
                     "no date pattern “" + patternKey + "” in the language “" + language + "”");
         }
-        SimpleDateFormat format = new SimpleDateFormat(pattern, new ULocale(language));
+        SimpleDateFormat format = new SimpleDateFormat(pattern, locale());
         format.setTimeZone(TimeZone.GMT_ZONE);
         return format.format(date);
     }

@@ -13,6 +13,7 @@ import java.time.LocalTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.drillsheaf.handout.page.Messages;
 import org.drillsheaf.handout.page.Wording;
 import org.drillsheaf.handout.paint.Picture;
@@ -26,18 +27,25 @@ import org.drillsheaf.handout.paint.Strips;
  *   <li>{@code say('key', {'name': value})}: a fixed phrase as text;
  *   <li>{@code phrase('key', {…})}: the same with its bold parts apart, for the macro {@code <@words …/>};
  *   <li>{@code day(iso, 'date.long')}, {@code time(iso)}, {@code letter(0)};
- *   <li>{@code sign('stop', …numbers)}: a drawing that belongs to the page.
+ *   <li>{@code sign('stop', …numbers)}: a drawing that belongs to the page;
+ *   <li>{@code speech('ar')}: all of these for another language, with its {@code language} and {@code rightToLeft}.
  * </ul>
  */
 final class PageMethods {
     private final Messages messages;
+    private final Function<String, Messages> languages;
     private final Signs signs;
     private final Strips strips;
     private final PictureShelf shelf;
     private final TemplateValues values;
 
-    PageMethods(Messages messages, Signs signs, PictureShelf shelf) {
-        this.messages = messages;
+    /**
+     * @param language of the page
+     * @param languages phrases by language tag
+     */
+    PageMethods(String language, Function<String, Messages> languages, Signs signs, PictureShelf shelf) {
+        this.messages = languages.apply(language);
+        this.languages = languages;
         this.signs = signs;
         this.strips = new Strips(signs.ink(), signs.accent(), signs.grey());
         this.shelf = shelf;
@@ -52,6 +60,16 @@ final class PageMethods {
         methods.put("time", method(a -> messages.time(LocalTime.parse(text(a, 0)))));
         methods.put("letter", method(a -> messages.letter((int) number(a, 0))));
         methods.put("sign", method(a -> shelf.keep(sign(a))));
+        methods.put("speech", method(a -> speech(text(a, 0))));
+        methods.put("language", messages.language());
+        methods.put("rightToLeft", messages.rightToLeft());
+        return methods;
+    }
+
+    /** The same methods for a part of the page in another language; without phrases it keeps its tag and speaks English. */
+    private Map<String, Object> speech(String language) {
+        Map<String, Object> methods = new PageMethods(language, languages, signs, shelf).byName();
+        methods.put("language", language);
         return methods;
     }
 

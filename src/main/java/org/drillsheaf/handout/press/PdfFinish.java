@@ -164,7 +164,12 @@ final class PdfFinish {
         return out.toString();
     }
 
+    /** Lam with alef stays one sign: readers turn a line of Arabic round sign by sign, and would tear the two letters apart. */
     private static boolean isForm(int point) {
+        return !(point >= 0xFEF5 && point <= 0xFEFC) && isCompatibilityForm(point);
+    }
+
+    private static boolean isCompatibilityForm(int point) {
         return point >= 0xFB00 && point <= 0xFDFF
                 || point >= 0xFE70 && point <= 0xFEFC
                 || point >= 0x2E80 && point <= 0x2FDF;

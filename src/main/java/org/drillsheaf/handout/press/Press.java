@@ -5,6 +5,7 @@ import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.drillsheaf.Problems;
 import org.drillsheaf.handout.page.Document;
 import org.drillsheaf.handout.page.HouseStyle;
@@ -26,20 +27,20 @@ public final class Press {
     /**
      * Prints one document with the template {@code <kind>.ftlx}.
      *
+     * @param languages phrases by language tag, those of the document's own among them
      * @return the PDF, empty when {@code problems} got an error
      */
-    public Optional<byte[]> print(Document document, Messages messages, Problems problems) {
+    public Optional<byte[]> print(Document document, Function<String, Messages> languages, Problems problems) {
         String template = document.kind().id() + ".ftlx";
         PictureShelf shelf = new PictureShelf();
         TemplateValues values = new TemplateValues(shelf);
         HouseStyle.Colours colours = house.colours();
         Signs signs = new Signs(colours.ink(), colours.accent(), colours.figureTint(), colours.grey());
 
-        Map<String, Object> root = new LinkedHashMap<>(new PageMethods(messages, signs, shelf).byName());
+        String language = languages.apply(document.frame().language()).language();
+        Map<String, Object> root = new LinkedHashMap<>(new PageMethods(language, languages, signs, shelf).byName());
         root.put("doc", values.of((Record) document));
-        root.put("house", houseValues(values, messages));
-        root.put("language", messages.language());
-        root.put("rightToLeft", messages.rightToLeft());
+        root.put("house", houseValues(values, languages.apply(language)));
         root.put(
                 "paper",
                 Map.of(
@@ -54,9 +55,14 @@ public final class Press {
     }
 
     private Map<String, Object> houseValues(TemplateValues values, Messages messages) {
+        String language = messages.language();
         Map<String, Object> map = values.of(house);
-        map.put("todayContact", house.todayContact().best(java.util.List.of(messages.language())));
-        house.scope().ifPresent(scope -> map.put("scope", scope.best(java.util.List.of(messages.language()))));
+        if (messages.rightToLeft()) {
+            // A space would turn the groups of a telephone number round.
+            map.put("phone", house.phone().replace(' ', '\u00a0'));
+        }
+        map.put("todayContact", house.todayContact().best(java.util.List.of(language)));
+        house.scope().ifPresent(scope -> map.put("scope", scope.best(java.util.List.of(language))));
         HouseStyle.Colours colours = house.colours();
         map.put(
                 "colours",
