@@ -41,7 +41,8 @@ public record LocalText(Map<String, String> byLanguage) {
         return languages.stream()
                 .filter(this::has)
                 .findFirst()
-                .orElseGet(() -> has("en") ? "en" : byLanguage.keySet().iterator().next());
+                .orElseGet(
+                        () -> has("en") ? "en" : byLanguage.keySet().iterator().next());
     }
 
     public String english() {

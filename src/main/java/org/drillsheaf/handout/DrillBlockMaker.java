@@ -52,7 +52,8 @@ final class DrillBlockMaker {
 
     private DrillBlock block(int number, Entry entry, Drill drill, SolvedSheet sheet, boolean mirrored) {
         String language = language(drill);
-        Placeholders places = new Placeholders(phrases.apply(language), order.client().statureCentimetres(), entry, sheet.distances());
+        Placeholders places = new Placeholders(
+                phrases.apply(language), order.client().statureCentimetres(), entry, sheet.distances());
         List<List<Step>> steps = stepsByFrame(drill, sheet);
         List<DrillBlock.Group> groups = new ArrayList<>();
         List<DrillFigures.Frame> frames = new ArrayList<>();

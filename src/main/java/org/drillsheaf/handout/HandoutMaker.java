@@ -61,8 +61,7 @@ public final class HandoutMaker {
         if (found.hasErrors()) {
             return Optional.empty();
         }
-        List<String> languages = Stream.concat(
-                        Stream.of(messages.language()), order.client().languages().stream())
+        List<String> languages = Stream.concat(Stream.of(messages.language()), order.client().languages().stream())
                 .distinct()
                 .toList();
         HandoutOrder.PhaseWords words =
@@ -146,8 +145,7 @@ public final class HandoutMaker {
                 .distinct()
                 .forEach(told -> cautions.add(new ClientHandout.Caution(List.of(), told)));
         drillsBySentence.forEach((sentence, drills) -> cautions.add(
-                new ClientHandout.Caution(
-                        drills.size() == all && all > 1 ? List.of() : drills, sentence)));
+                new ClientHandout.Caution(drills.size() == all && all > 1 ? List.of() : drills, sentence)));
         return cautions;
     }
 }

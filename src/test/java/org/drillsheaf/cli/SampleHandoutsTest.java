@@ -19,8 +19,8 @@ import org.drillsheaf.course.Folders;
 import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.course.Planning;
 import org.drillsheaf.drill.Drill;
-import org.drillsheaf.drill.safety.Caution;
 import org.drillsheaf.drill.Step;
+import org.drillsheaf.drill.safety.Caution;
 import org.drillsheaf.drill.safety.Judgement;
 import org.drillsheaf.drill.safety.PoseMeasuring;
 import org.drillsheaf.figure.body.Motion;
@@ -176,7 +176,8 @@ class SampleHandoutsTest {
         boolean chair = PROGRAMS.get(id).now().entries().stream()
                 .anyMatch(e -> judged(visit, e).drill().equipment().contains("chair"));
 
-        assertThat(printed.contains(plain(setUp("A chair with four legs", visit)))).isEqualTo(chair);
+        assertThat(printed.contains(plain(setUp("A chair with four legs", visit))))
+                .isEqualTo(chair);
         assertThat(printed).contains(plain(setUp("bare feet or grippy soles", visit)));
     }
 

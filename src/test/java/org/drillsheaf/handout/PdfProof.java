@@ -219,7 +219,8 @@ public final class PdfProof {
     /** Language tags of the whole document, then of every part that has its own, in reading order. */
     static List<String> languages(byte[] pdf) {
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            List<String> tags = new ArrayList<>(List.of(document.getDocumentCatalog().getLanguage()));
+            List<String> tags =
+                    new ArrayList<>(List.of(document.getDocumentCatalog().getLanguage()));
             tagged(document.getDocumentCatalog().getStructureTreeRoot(), tags);
             return tags;
         } catch (IOException e) {

@@ -70,7 +70,9 @@ class RightToLeftTest {
         byte[] pdf = print(handout(Paper.A4, false));
         double middle = 210 / 2.0;
 
-        assertThat(PdfProof.placeOf(pdf, "١", 24)).as("plate of the first drill").isGreaterThan(middle);
+        assertThat(PdfProof.placeOf(pdf, "١", 24))
+                .as("plate of the first drill")
+                .isGreaterThan(middle);
         assertThat(PdfProof.placeOf(pdf, "2", 24)).as("plate of the second").isLessThan(middle);
         assertThat(letters(PdfProof.text(pdf))).contains("555\u00a00142").doesNotContain("0142 555");
     }
@@ -85,11 +87,11 @@ class RightToLeftTest {
     /** One drill that speaks Arabic, and one that does not. */
     private static ClientHandout handout(Paper paper, boolean large) {
         Frame f = SampleDocuments.frame(paper, large);
-        Frame arabic =
-                new Frame("ar", f.date(), "سامي", "سامي حداد", f.coach(), f.signedBy(), f.paper(), f.large());
+        Frame arabic = new Frame("ar", f.date(), "سامي", "سامي حداد", f.coach(), f.signedBy(), f.paper(), f.large());
         ClientHandout english = SampleDocuments.handout(arabic, 2);
         return SampleDocuments.withDrills(
-                english, List.of(inArabic(english.drills().get(0)), english.drills().get(1)));
+                english,
+                List.of(inArabic(english.drills().get(0)), english.drills().get(1)));
     }
 
     private static DrillBlock inArabic(DrillBlock d) {
@@ -100,7 +102,8 @@ class RightToLeftTest {
                                 g.figure().picture(), g.figure().floorMm(), "الصورة أ، البداية: شخص واقف على الحائط"),
                         g.steps().stream()
                                 .map(s -> new DrillBlock.Step(
-                                        s.number(), Wording.withOwnNumbers("قف وظهرك إلى الحائط، على بعد ⟦٢٦ سم⟧ منه.")))
+                                        s.number(),
+                                        Wording.withOwnNumbers("قف وظهرك إلى الحائط، على بعد ⟦٢٦ سم⟧ منه.")))
                                 .toList()))
                 .toList();
         DrillBlock.Dose o = d.dose();
@@ -139,7 +142,8 @@ class RightToLeftTest {
 
     /** As a search in a reader sees it: letters, whatever forms they were drawn in. */
     private static String letters(String text) {
-        return Normalizer.normalize(text.replace("\u00a0", "⍽"), Normalizer.Form.NFKC).replace("⍽", "\u00a0");
+        return Normalizer.normalize(text.replace("\u00a0", "⍽"), Normalizer.Form.NFKC)
+                .replace("⍽", "\u00a0");
     }
 
     private static byte[] print(Document document) {

@@ -75,7 +75,8 @@ final class SampleDocuments {
                 Stream.of("wall", "mat", "chair").map(SampleDocuments::told).toList(),
                 Optional.of(new ClientHandout.Meeting(LocalDate.of(2026, 12, 10), Optional.of(LocalTime.of(9, 30)))),
                 List.of(
-                        new ClientHandout.Caution(List.of(2), told("Your left hip: do not bend it past a square corner.")),
+                        new ClientHandout.Caution(
+                                List.of(2), told("Your left hip: do not bend it past a square corner.")),
                         new ClientHandout.Caution(
                                 List.of(1, 3), told("Your right wrist: make a fist, or rest on your forearms.")),
                         new ClientHandout.Caution(
@@ -96,7 +97,8 @@ final class SampleDocuments {
                 h.frame(),
                 h.phase(),
                 h.phases(),
-                told("Ahora sus caderas y la parte de atrás de sus muslos vuelven a trabajar, poco a poco y sin prisa."),
+                told("Ahora sus caderas y la parte de atrás de sus muslos vuelven a trabajar, poco a poco y sin"
+                        + " prisa."),
                 h.goodSign(),
                 h.minutes(),
                 h.sessionsPerWeek(),
@@ -203,8 +205,9 @@ final class SampleDocuments {
                 ReferralNote.Urgency.EMERGENCY,
                 List.of(
                         new ReferralNote.Answer(
-                                "New: have you lost control of your bladder or bowels? Can you not pass water, or not feel it?"
-                                        + " Is the skin between your legs, or on your seat, numb? Numb or weak in both legs?",
+                                "New: have you lost control of your bladder or bowels? Can you not pass water, or not"
+                                    + " feel it? Is the skin between your legs, or on your seat, numb? Numb or weak in"
+                                    + " both legs?",
                                 "yes",
                                 ReferralNote.Urgency.EMERGENCY),
                         new ReferralNote.Answer(
@@ -270,7 +273,8 @@ final class SampleDocuments {
                         lying(47.5, 25.7),
                         List.of(
                                 "Lie on your back. Put your feet flat on the wall, ⟦20 cm⟧ apart.",
-                                "Make square corners at your hips and knees. Your hips are about ⟦42 cm⟧ from the wall."),
+                                "Make square corners at your hips and knees. Your hips are about ⟦42 cm⟧ from the"
+                                        + " wall."),
                         "move",
                         lying(47.5, 25.7),
                         List.of(

@@ -14,9 +14,8 @@ final class RightToLeft {
     private RightToLeft() {}
 
     /** What is read out or listed and never drawn: markup with its attributes, what describes the document, its bookmarks. */
-    private static final Pattern NOT_DRAWN =
-            Pattern.compile("<fo:declarations>.*?</fo:declarations>|<fo:bookmark-tree>.*?</fo:bookmark-tree>|<[^>]*>",
-                    Pattern.DOTALL);
+    private static final Pattern NOT_DRAWN = Pattern.compile(
+            "<fo:declarations>.*?</fo:declarations>|<fo:bookmark-tree>.*?</fo:bookmark-tree>|<[^>]*>", Pattern.DOTALL);
 
     /** Short vowels as signs that stand alone. */
     private static final Pattern VOWEL = Pattern.compile("[\\uFE70-\\uFE7F]");
