@@ -12,43 +12,15 @@ import java.util.Optional;
 final class Branching {
     private final Model model;
     private final int phases;
-    /** For each junction the drills that can be carried over it; junction 0 is the one from the program before. */
-    private final List<int[]> carryOrder = new ArrayList<>();
 
-    Branching(Model model, List<PhaseAnswer> alone) {
+    Branching(Model model) {
         this.model = model;
         phases = model.phases.size();
-        for (int junction = 0; junction < phases; junction++) {
-            carryOrder.add(carryOrder(junction, alone));
-        }
-    }
-
-    /** Drills of the best lone choices first: they cost least. */
-    private int[] carryOrder(int junction, List<PhaseAnswer> alone) {
-        List<Integer> drills = new ArrayList<>();
-        for (int drill : model.phases.get(junction).drill) {
-            boolean earlier = junction == 0
-                    ? model.before.has(drill)
-                    : model.phases.get(junction - 1).offers(drill);
-            if (earlier) {
-                drills.add(drill);
-            }
-        }
-        drills.sort(java.util.Comparator.<Integer>comparingInt(d -> {
-                    int in = alone.get(junction).drills().has(d) ? 1 : 0;
-                    return -(in
-                            + (junction > 0 && alone.get(junction - 1).drills().has(d) ? 1 : 0));
-                })
-                .thenComparingInt(d -> d));
-        return drills.stream().mapToInt(Integer::intValue).toArray();
     }
 
     /** The parts of the node, or empty when the choices of its phases break nothing. */
     Optional<List<Node>> split(Node node) {
-        Choice[] chosen = new Choice[phases];
-        for (int p = 0; p < phases; p++) {
-            chosen[p] = node.answer(p).drills();
-        }
+        Choice[] chosen = node.found().chosen();
         Optional<List<Node>> parts = missingWant(node, chosen);
         if (parts.isEmpty()) {
             parts = missingSupport(node, chosen);
@@ -188,7 +160,7 @@ final class Branching {
                 continue;
             }
             List<Node> parts = new ArrayList<>();
-            int[] order = carryOrder.get(j);
+            int[] order = model.carriable(j);
             for (int k = node.carryFrom[j]; k < order.length; k++) {
                 int drill = order[k];
                 boolean already = node.forced[j].has(drill)
@@ -210,8 +182,8 @@ final class Branching {
     /** Parts for a node whose choices break nothing but repeat more than they must. */
     List<Node> splitRepeats(Node node) {
         for (int j = 0; j < phases; j++) {
-            Choice here = node.answer(j).drills();
-            Choice earlier = j == 0 ? model.before : node.answer(j - 1).drills();
+            Choice here = node.found().chosen()[j];
+            Choice earlier = model.earlier(node.found().chosen(), j);
             for (int i = 0; i < here.size(); i++) {
                 int drill = here.get(i);
                 boolean forcedEarlier = j == 0 || node.forced[j - 1].has(drill);

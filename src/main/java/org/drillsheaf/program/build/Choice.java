@@ -35,6 +35,14 @@ final class Choice {
         return new Choice(more);
     }
 
+    Choice union(Choice other) {
+        Choice all = this;
+        for (int drill : other.drills) {
+            all = all.with(drill);
+        }
+        return all;
+    }
+
     int size() {
         return drills.length;
     }

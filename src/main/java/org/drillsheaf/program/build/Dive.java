@@ -11,21 +11,21 @@ final class Dive {
     private static final int LONGEST = 400;
 
     private final ProgramSearch search;
-    private final Branching branching;
     private int nodes;
 
-    Dive(ProgramSearch search, Branching branching) {
+    Dive(ProgramSearch search) {
         this.search = search;
-        this.branching = branching;
     }
 
     void from(Node root) {
-        follow(root);
+        if (search.workOut(root)) {
+            follow(root);
+        }
     }
 
     /** Returns true once a program was found. */
     private boolean follow(Node node) {
-        List<Node> parts = search.open(node, branching);
+        List<Node> parts = search.open(node);
         if (search.hasAnswer()) {
             return true;
         }

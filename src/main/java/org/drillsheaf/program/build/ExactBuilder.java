@@ -40,9 +40,8 @@ public final class ExactBuilder {
         Model model = new Model(task);
         int considered = model.phases.stream().mapToInt(PhaseModel::size).sum();
         Tally tally = new Tally();
-        PhaseMemo memo = new PhaseMemo(objective, model.families, tally);
-        BlockBounds blocks = BlockBounds.of(model, objective, memo, tally);
-        SearchResult result = new ProgramSearch(model, objective, memo, blocks, tally, nodeCap, Long.MAX_VALUE).run();
+        PhaseMemo memo = new PhaseMemo(model, objective, tally);
+        SearchResult result = new ProgramSearch(model, objective, memo, tally, nodeCap, Long.MAX_VALUE).run();
         if (!result.found()) {
             Answer.Kind kind = result.capped() ? Answer.Kind.NOT_DECIDED : Answer.Kind.NOTHING_FITS;
             return new Answer(kind, List.of(), 0, 0, offered, considered, tally.looked, tally.ruledOut, false);
@@ -51,7 +50,7 @@ public final class ExactBuilder {
         List<Choice> chosen = result.drills();
         boolean settled = false;
         if (best && breakTies) {
-            TieBreak ties = new TieBreak(model, objective, memo, blocks, tally, result.value());
+            TieBreak ties = new TieBreak(model, objective, memo, tally, result.value());
             chosen = ties.first(chosen);
             settled = ties.settled();
         }

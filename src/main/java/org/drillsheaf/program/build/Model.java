@@ -25,15 +25,10 @@ final class Model {
     private final Map<String, Integer> numbers = new HashMap<>();
     private final Map<Integer, List<Integer>> members = new HashMap<>();
 
-    private final int carriedBefore;
-    private final boolean supported;
-    private final List<BuildTask.Want> wants;
+    private final List<int[]> carriable = new ArrayList<>();
 
     Model(BuildTask task) {
         this.task = task;
-        supported = true;
-        carriedBefore = task.carriedBefore();
-        wants = task.wants();
         List<BuildTask.Candidate> candidates = task.candidates();
         Map<String, Integer> familyNumbers = new HashMap<>();
         family = new int[candidates.size()];
@@ -59,41 +54,23 @@ final class Model {
                 .filter(java.util.Objects::nonNull)
                 .mapToInt(Integer::intValue)
                 .toArray());
-    }
-
-    /** Some neighbouring phases; what was in the phases before them is taken as whatever they need. */
-    private Model(Model whole, int from, int to) {
-        task = whole.task;
-        phases.addAll(whole.phases.subList(from, to));
-        families = whole.families;
-        family = whole.family;
-        level = whole.level;
-        before = from == 0 ? whole.before : Choice.EMPTY;
-        carriedBefore = from == 0 ? whole.carriedBefore : 0;
-        supports.addAll(whole.supports);
-        numbers.putAll(whole.numbers);
-        members.putAll(whole.members);
-        supported = from == 0;
-        wants = whole.wants.stream()
-                .filter(w -> w.phase().isPresent()
-                        && w.phase().get() >= from
-                        && w.phase().get() < to)
-                .map(w -> new BuildTask.Want(w.drill(), w.phase().map(p -> p - from)))
-                .toList();
-    }
-
-    /** The phases from {@code from} to before {@code to} alone. */
-    Model block(int from, int to) {
-        return new Model(this, from, to);
+        for (int p = 0; p < phases.size(); p++) {
+            int junction = p;
+            carriable.add(java.util.Arrays.stream(phases.get(p).drill)
+                    .filter(d -> junction == 0
+                            ? before.has(d)
+                            : phases.get(junction - 1).offers(d))
+                    .toArray());
+        }
     }
 
     List<BuildTask.Want> wants() {
-        return wants;
+        return task.wants();
     }
 
     /** Each array lists drills of which one must stand in an earlier phase. */
     List<int[]> supports(int drill) {
-        return supported ? supports.get(drill) : List.of();
+        return supports.get(drill);
     }
 
     Optional<Integer> number(String id) {
@@ -104,8 +81,13 @@ final class Model {
         return members.getOrDefault(family[drill], List.of());
     }
 
+    /** Drills that can be shared over the junction; junction 0 is the one from the program before. */
+    int[] carriable(int junction) {
+        return carriable.get(junction).clone();
+    }
+
     int carried(int junction) {
-        return junction == 0 ? carriedBefore : task.carried();
+        return junction == 0 ? task.carriedBefore() : task.carried();
     }
 
     /** What the junction carries over from: the phase before, or the program before. */

@@ -11,27 +11,18 @@ final class Node {
     final Choice[] forbidden;
     /** For each junction the first place in its carry order that may still be picked. */
     final int[] carryFrom;
-    /** Best choice of each phase alone; null where it is not worked out yet. */
-    final @Nullable PhaseAnswer[] answers;
-    /** What is known about the phases that are not worked out. */
-    final long[] atLeast;
 
     final int depth;
     long bound;
+    /** The {@link Chain}'s best; null where it is not worked out yet. */
+    private Chain.@Nullable Found found;
 
     private Node(
-            Choice[] forced,
-            Choice[] forbidden,
-            int[] carryFrom,
-            @Nullable PhaseAnswer[] answers,
-            long[] atLeast,
-            int depth,
-            long bound) {
+            Choice[] forced, Choice[] forbidden, int[] carryFrom, Chain.@Nullable Found found, int depth, long bound) {
         this.forced = forced;
         this.forbidden = forbidden;
         this.carryFrom = carryFrom;
-        this.answers = answers;
-        this.atLeast = atLeast;
+        this.found = found;
         this.depth = depth;
         this.bound = bound;
     }
@@ -39,35 +30,32 @@ final class Node {
     static Node root(int phases) {
         Choice[] none = new Choice[phases];
         java.util.Arrays.fill(none, Choice.EMPTY);
-        return new Node(none, none.clone(), new int[phases], new PhaseAnswer[phases], new long[phases], 0, 0);
+        return new Node(none, none.clone(), new int[phases], null, 0, 0);
     }
 
     Node child() {
-        return new Node(
-                forced.clone(),
-                forbidden.clone(),
-                carryFrom.clone(),
-                answers.clone(),
-                atLeast.clone(),
-                depth + 1,
-                bound);
+        return new Node(forced.clone(), forbidden.clone(), carryFrom.clone(), found, depth + 1, bound);
     }
 
     boolean exact() {
-        for (PhaseAnswer answer : answers) {
-            if (answer == null) {
-                return false;
-            }
-        }
-        return true;
+        return found != null;
     }
 
-    PhaseAnswer answer(int phase) {
-        PhaseAnswer answer = answers[phase];
-        if (answer == null) {
-            throw new IllegalStateException("phase " + phase + " is not worked out");
+    Chain.Found found() {
+        return java.util.Objects.requireNonNull(found, "not worked out");
+    }
+
+    /** @param repeats packed cost of what the forced drills repeat */
+    void workedOut(Chain.Found best, long repeats) {
+        found = best;
+        atLeast(repeats);
+    }
+
+    /** Raises the bound to what is known now. */
+    void atLeast(long repeats) {
+        if (found != null) {
+            bound = Math.max(bound, found.value() + repeats);
         }
-        return answer;
     }
 
     /** Returns false when the drill is forbidden there. */
@@ -76,10 +64,8 @@ final class Node {
             return false;
         }
         forced[phase] = forced[phase].with(drill);
-        PhaseAnswer answer = answers[phase];
-        if (answer != null && !answer.drills().has(drill)) {
-            atLeast[phase] = answer.value();
-            answers[phase] = null;
+        if (found != null && !found.chosen()[phase].has(drill)) {
+            found = null;
         }
         return true;
     }
@@ -90,25 +76,9 @@ final class Node {
             return false;
         }
         forbidden[phase] = forbidden[phase].with(drill);
-        PhaseAnswer answer = answers[phase];
-        if (answer != null && answer.drills().has(drill)) {
-            atLeast[phase] = answer.value();
-            answers[phase] = null;
+        if (found != null && found.chosen()[phase].has(drill)) {
+            found = null;
         }
         return true;
-    }
-
-    /** Sum of what the phases cost at least. */
-    long phasesAtLeast() {
-        long sum = 0;
-        for (int p = 0; p < answers.length; p++) {
-            sum += phaseAtLeast(p);
-        }
-        return sum;
-    }
-
-    long phaseAtLeast(int phase) {
-        PhaseAnswer answer = answers[phase];
-        return answer != null ? answer.value() : atLeast[phase];
     }
 }

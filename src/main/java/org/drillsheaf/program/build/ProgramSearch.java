@@ -1,6 +1,5 @@
 package org.drillsheaf.program.build;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -8,9 +7,10 @@ import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The best program over all phases, exactly: a tree whose root lets every phase choose alone. The node with the lowest bound
- * is opened first; when the choices of its phases fit together it is the best there is. One object answers one question; not
- * safe for several threads.
+ * The best program over all phases, exactly: a tree whose nodes are worked out by the {@link Chain}. The node with the lowest
+ * bound is opened first; when its choices break nothing that lies between phases it is the best there is. The limit below which
+ * programs count starts just above the root and grows until one is found, so that most of a chain can be left out. One object
+ * answers one question; not safe for several threads.
  */
 final class ProgramSearch {
     private record Queued(Node node, long number) {}
@@ -19,8 +19,9 @@ final class ProgramSearch {
     private final Objective objective;
     private final long nodeCap;
     private final PhaseMemo memo;
-    private final BlockBounds blocks;
+    private final Branching branching;
     private final Tally tally;
+    private final long below;
     private long nodes;
     private long limit;
     private Choice @Nullable [] best;
@@ -29,27 +30,33 @@ final class ProgramSearch {
      * @param nodeCap tree nodes after which the search gives up and says how far it is from the bound
      * @param below only a program with a smaller packed value counts
      */
-    ProgramSearch(
-            Model model,
-            Objective objective,
-            PhaseMemo memo,
-            BlockBounds blocks,
-            Tally tally,
-            long nodeCap,
-            long below) {
+    ProgramSearch(Model model, Objective objective, PhaseMemo memo, Tally tally, long nodeCap, long below) {
         this.model = model;
         this.objective = objective;
         this.memo = memo;
-        this.blocks = blocks;
+        this.branching = new Branching(model);
         this.tally = tally;
         this.nodeCap = nodeCap;
-        this.limit = below;
+        this.below = below;
+        limit = below;
     }
 
     /** The best program of all. */
     SearchResult run() {
         Optional<Node> root = root();
-        return root.isEmpty() ? result(Long.MAX_VALUE, false) : run(root.get(), false);
+        if (root.isEmpty()) {
+            return result(below, false);
+        }
+        long unit = objective.one(objective.order().get(0), 1);
+        for (long step = unit; step < below / 4; step *= 2) {
+            limit = Math.min(below, atLeast(root.get()) + step);
+            SearchResult result = bestFirst(root.get().child(), false);
+            if (result.found() || result.capped()) {
+                return result.capped() ? atLeastSomething(root.get(), result) : result;
+            }
+        }
+        limit = below;
+        return bestFirst(root.get(), false);
     }
 
     /** The node of all programs with the drills that are wanted in a phase; empty when one is not offered there. */
@@ -68,25 +75,31 @@ final class ProgramSearch {
         return Optional.of(root);
     }
 
-    /**
-     * The best program of a node.
-     *
-     * @param anyWillDo stop at the first program below the limit
-     */
-    SearchResult run(Node root, boolean anyWillDo) {
-        if (blocks.impossible() || !workOut(root)) {
-            return result(limit, false);
-        }
-        List<PhaseAnswer> alone = new ArrayList<>();
-        for (int p = 0; p < model.phases.size(); p++) {
-            alone.add(root.answer(p));
-        }
-        Branching branching = new Branching(model, alone);
-        new Dive(this, branching).from(root);
-        return anyWillDo && best != null ? result(root.bound, false) : bestFirst(root, branching, anyWillDo);
+    /** Any program of the node below the limit. */
+    SearchResult any(Node root) {
+        return bestFirst(root, true);
     }
 
-    private SearchResult bestFirst(Node root, Branching branching, boolean anyWillDo) {
+    private long atLeast(Node root) {
+        long sum = 0;
+        for (int p = 0; p < model.phases.size(); p++) {
+            sum += memo.solve(p, root.forced[p], root.forbidden[p], Long.MAX_VALUE)
+                    .map(PhaseAnswer::value)
+                    .orElse(0L);
+        }
+        return sum;
+    }
+
+    /** When the cap ended the search without a program: goes straight down for one, whatever it costs. */
+    private SearchResult atLeastSomething(Node root, SearchResult cut) {
+        if (best == null) {
+            limit = below;
+            new Dive(this).from(root);
+        }
+        return result(cut.bound(), true);
+    }
+
+    private SearchResult bestFirst(Node root, boolean anyWillDo) {
         PriorityQueue<Queued> open = new PriorityQueue<>(Comparator.<Queued>comparingLong(q -> q.node.bound)
                 .thenComparing(q -> -q.node.depth)
                 .thenComparing(Queued::number));
@@ -110,8 +123,8 @@ final class ProgramSearch {
                 }
                 continue;
             }
-            for (Node part : open(node, branching)) {
-                setBound(part);
+            for (Node part : open(node)) {
+                part.atLeast(repeats(part));
                 if (part.bound < limit) {
                     open.add(new Queued(part, number++));
                 } else {
@@ -123,16 +136,13 @@ final class ProgramSearch {
     }
 
     /** The parts of a node that is worked out; none when it was itself an answer that leaves nothing to gain. */
-    List<Node> open(Node node, Branching branching) {
+    List<Node> open(Node node) {
         Optional<List<Node>> parts = branching.split(node);
         if (parts.isPresent()) {
             return parts.get();
         }
-        Choice[] chosen = new Choice[model.phases.size()];
-        for (int p = 0; p < chosen.length; p++) {
-            chosen[p] = node.answer(p).drills();
-        }
-        long value = node.phasesAtLeast() + objective.one(Level.REPEATS, model.repeats(chosen));
+        Choice[] chosen = node.found().chosen();
+        long value = node.found().value() + objective.one(Level.REPEATS, model.repeats(chosen));
         if (value < limit) {
             limit = value;
             best = chosen;
@@ -140,38 +150,18 @@ final class ProgramSearch {
         return value > node.bound ? branching.splitRepeats(node) : List.of();
     }
 
-    /** Solves the phases that are not worked out; false when nothing in the node can beat the best program found. */
+    /** Works out the chain; false when nothing in the node can beat the best program found. */
     boolean workOut(Node node) {
-        long repeats = objective.one(Level.REPEATS, model.repeats(node.forced));
-        for (int p = 0; p < model.phases.size(); p++) {
-            if (node.answers[p] != null) {
-                continue;
-            }
-            Optional<PhaseAnswer> answer =
-                    memo.solve(model.phases.get(p), node.forced[p], node.forbidden[p], room(node, p, repeats));
-            if (answer.isEmpty()) {
-                return false;
-            }
-            node.answers[p] = answer.get();
-        }
-        setBound(node);
-        return node.bound < limit;
+        long repeats = repeats(node);
+        Optional<Chain.Found> found = new Chain(
+                        model, memo, node.forced, node.forbidden, limit == Long.MAX_VALUE ? limit : limit - repeats)
+                .best();
+        found.ifPresent(f -> node.workedOut(f, repeats));
+        return found.isPresent() && node.bound < limit;
     }
 
-    /** What one phase may cost at most so that the whole still beats the best program found. */
-    private long room(Node node, int phase, long repeats) {
-        if (limit == Long.MAX_VALUE) {
-            return Long.MAX_VALUE;
-        }
-        long others = node.phasesAtLeast() - node.phaseAtLeast(phase) + repeats;
-        long inBlocks = blocks.before(node)[phase] + blocks.from(node)[phase + 1];
-        return limit - Math.max(others, inBlocks);
-    }
-
-    private void setBound(Node node) {
-        long alone = node.phasesAtLeast() + objective.one(Level.REPEATS, model.repeats(node.forced));
-        long inBlocks = blocks.from(node)[0];
-        node.bound = Math.max(node.bound, Math.max(alone, inBlocks));
+    private long repeats(Node node) {
+        return objective.one(Level.REPEATS, model.repeats(node.forced));
     }
 
     private SearchResult result(long bound, boolean capped) {

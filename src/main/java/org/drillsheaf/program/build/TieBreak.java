@@ -16,17 +16,15 @@ final class TieBreak {
     private final Model model;
     private final Objective objective;
     private final PhaseMemo memo;
-    private final BlockBounds blocks;
     private final Tally tally;
     private final long value;
     private int questions;
     private boolean settled = true;
 
-    TieBreak(Model model, Objective objective, PhaseMemo memo, BlockBounds blocks, Tally tally, long value) {
+    TieBreak(Model model, Objective objective, PhaseMemo memo, Tally tally, long value) {
         this.model = model;
         this.objective = objective;
         this.memo = memo;
-        this.blocks = blocks;
         this.tally = tally;
         this.value = value;
     }
@@ -97,12 +95,12 @@ final class TieBreak {
             return Optional.empty();
         }
         node.bound = 0;
-        SearchResult result = search().run(node, true);
+        SearchResult result = search().any(node);
         settled &= result.found() || !result.capped();
         return result.found() ? Optional.of(result.drills()) : Optional.empty();
     }
 
     private ProgramSearch search() {
-        return new ProgramSearch(model, objective, memo, blocks, tally, NODES_A_QUESTION, value + 1);
+        return new ProgramSearch(model, objective, memo, tally, NODES_A_QUESTION, value + 1);
     }
 }
