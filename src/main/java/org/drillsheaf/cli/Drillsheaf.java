@@ -3,6 +3,7 @@ package org.drillsheaf.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import org.drillsheaf.desk.DeskLaunch;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -18,7 +19,8 @@ import picocli.CommandLine.Command;
             DrawCommand.class,
             CheckCommand.class,
             PrintCommand.class,
-            CatalogueCommand.class
+            CatalogueCommand.class,
+            DeskCommand.class
         },
         footer = {
             "",
@@ -38,10 +40,12 @@ public final class Drillsheaf implements Runnable {
         System.setProperty(
                 "javax.xml.transform.TransformerFactory",
                 "com.sun.org.apache.xalan.internal.xsltc.trax.TransformerFactoryImpl");
+        // Without a command the window opens, where there is a display for it.
+        String[] asked = arguments.length == 0 && DeskLaunch.hasDisplay() ? new String[] {"desk"} : arguments;
         System.exit(run(
                 new PrintWriter(System.out, true, StandardCharsets.UTF_8),
                 new PrintWriter(System.err, true, StandardCharsets.UTF_8),
-                arguments));
+                asked));
     }
 
     /** Runs one command and gives its exit code; what a test calls. */

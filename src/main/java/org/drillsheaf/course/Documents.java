@@ -23,6 +23,18 @@ public final class Documents {
                 .map(printer -> new DocumentMaker(printer, knowledge.vocabulary(), knowledge.safety()));
     }
 
+    /**
+     * The same with the clinic's own house style.
+     *
+     * @param name what to call the style in a message
+     * @param house the style as YAML
+     */
+    public static Optional<DocumentMaker> maker(
+            Folders folders, Knowledge knowledge, String name, String house, Problems problems) {
+        return HandoutFiles.load(folders.templates(), name, house, folders.schema("house"), problems)
+                .map(printer -> new DocumentMaker(printer, knowledge.vocabulary(), knowledge.safety()));
+    }
+
     /** What the documents of a course are made from, as the client's file asks for them. */
     public static DocumentOrder order(Course course, Optional<Needs> needs, Optional<Program> program) {
         return new DocumentOrder(

@@ -31,6 +31,21 @@ public final class HandoutFiles {
      */
     public static Optional<HandoutPrinter> load(Path templates, Path house, Path houseSchema, Problems problems) {
         Problems found = new Problems();
+        Optional<HandoutPrinter> printer =
+                text(house, found).flatMap(t -> load(templates, house.toString(), t, houseSchema, found));
+        problems.addAll(found.all());
+        return found.hasErrors() ? Optional.empty() : printer;
+    }
+
+    /**
+     * The same with a house style that lies in no file.
+     *
+     * @param name what to call the style in a message
+     * @param house the style as YAML
+     */
+    public static Optional<HandoutPrinter> load(
+            Path templates, String name, String house, Path houseSchema, Problems problems) {
+        Problems found = new Problems();
         Map<String, String> sources = templates(templates, found);
         Map<String, Messages> messages = new TreeMap<>();
         for (Path file : list(templates.resolve("messages"), ".yaml", found)) {
@@ -41,13 +56,13 @@ public final class HandoutFiles {
         if (!messages.containsKey("en") && !found.hasErrors()) {
             found.error(templates.toString(), 0, "The English phrases are missing", "Put back messages/en.yaml");
         }
-        Optional<HouseStyle> style = style(house, houseSchema, found);
+        Optional<HouseStyle> style = style(name, house, houseSchema, found);
         problems.addAll(found.all());
         return found.hasErrors() ? Optional.empty() : style.map(s -> new HandoutPrinter(sources, messages, s));
     }
 
-    private static Optional<HouseStyle> style(Path house, Path schema, Problems problems) {
-        Optional<YamlNode> node = yaml(house, problems);
+    private static Optional<HouseStyle> style(String name, String house, Path schema, Problems problems) {
+        Optional<YamlNode> node = YamlNode.parse(name, house, problems);
         Optional<String> schemaText = text(schema, problems);
         if (node.isEmpty() || schemaText.isEmpty()) {
             return Optional.empty();

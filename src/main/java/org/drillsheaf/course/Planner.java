@@ -1,0 +1,87 @@
+package org.drillsheaf.course;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.drillsheaf.program.BuildResult;
+import org.drillsheaf.program.Needs;
+import org.drillsheaf.program.Program;
+
+/**
+ * Builds the programs along courses and remembers the last ones, so that only what changed is built again: for a client that
+ * is worked on. Safe for several threads.
+ */
+public final class Planner {
+    private static final int REMEMBERED = 24;
+
+    private final Knowledge knowledge;
+    private final Map<Needs, BuildResult> built = new LinkedHashMap<>(32, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Needs, BuildResult> eldest) {
+            return size() > REMEMBERED;
+        }
+    };
+
+    public Planner(Knowledge knowledge) {
+        this.knowledge = knowledge;
+    }
+
+    /**
+     * The program of the last visit. A file holds no programs, so those of the earlier visits are built again from what was
+     * known then; the last one changes no more of them than it must.
+     *
+     * @throws IllegalArgumentException when the safety answers of no visit are clear
+     */
+    public Planning along(Course course) {
+        Optional<Program> before = Optional.empty();
+        Planning planning = null;
+        for (Course.Stop stop : course.stops()) {
+            if (!stop.visit().reading().safety().isClear()) {
+                continue;
+            }
+            Needs needs = needs(stop, before);
+            planning = new Planning(needs, build(needs));
+            if (planning.result() instanceof Program program) {
+                before = Optional.of(program);
+            }
+        }
+        if (planning == null) {
+            throw new IllegalArgumentException("the last visit must be clear");
+        }
+        return planning;
+    }
+
+    private BuildResult build(Needs needs) {
+        synchronized (built) {
+            BuildResult known = built.get(needs);
+            if (known != null) {
+                return known;
+            }
+        }
+        BuildResult result = knowledge.builder().build(needs);
+        synchronized (built) {
+            built.put(needs, result);
+        }
+        return result;
+    }
+
+    private Needs needs(Course.Stop stop, Optional<Program> before) {
+        ClientVisit visit = stop.visit();
+        if (before.isPresent() && stop.change().isPresent()) {
+            return knowledge
+                    .needsMaker()
+                    .after(
+                            before.get(),
+                            stop.change().get().decision().step(),
+                            visit.client(),
+                            visit.reading(),
+                            visit.safety(),
+                            visit.wishes());
+        }
+        return knowledge
+                .needsMaker()
+                .first(visit.client(), visit.reading(), visit.safety(), visit.wishes(), visit.gates(knowledge));
+    }
+}

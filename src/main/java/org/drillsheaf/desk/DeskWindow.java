@@ -1,0 +1,363 @@
+package org.drillsheaf.desk;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalTime;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import javafx.animation.PauseTransition;
+import javafx.application.Platform;
+import javafx.geometry.Rectangle2D;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.input.InputEvent;
+import javafx.stage.Screen;
+import javafx.stage.Stage;
+import org.drillsheaf.course.Folders;
+import org.drillsheaf.desk.frame.FrameView;
+import org.drillsheaf.desk.look.Buttons;
+import org.drillsheaf.desk.look.Look;
+import org.drillsheaf.desk.picture.Pictures;
+import org.drillsheaf.desk.picture.Well;
+import org.drillsheaf.desk.setting.DeskSettings;
+import org.drillsheaf.desk.setting.SettingsFile;
+import org.drillsheaf.desk.start.Opening;
+import org.drillsheaf.desk.start.StartPicture;
+import org.drillsheaf.desk.start.StartView;
+import org.drillsheaf.desk.start.UnlockView;
+import org.drillsheaf.desk.words.Words;
+import org.drillsheaf.desk.work.Background;
+import org.drillsheaf.store.sql.StoreAddress;
+import org.jspecify.annotations.Nullable;
+
+/** The one window: first page, unlocking, the frame, the lock. Belongs to the toolkit's thread. */
+public final class DeskWindow implements FrameView.Actions, StartView.Actions {
+    private static final double WIDTH = 1440;
+    private static final double HEIGHT = 900;
+
+    private final Stage stage;
+    private final Scene scene;
+    private final Folders folders;
+    private final SettingsFile file;
+    private final Path records;
+    private final Clock clock;
+    private final Background background;
+    private final Dialogs dialogs;
+    private final Opening opening;
+    private final PauseTransition idle = new PauseTransition();
+    private DeskSettings settings;
+    private Words words;
+    private char[] passphrase = new char[0];
+    private @Nullable Workplace workplace;
+    private @Nullable FrameView frame;
+    private boolean locked;
+
+    /** @param records folder for the demo clinic and for a new record */
+    public DeskWindow(
+            Stage stage,
+            Folders folders,
+            SettingsFile file,
+            Path records,
+            Clock clock,
+            Background background,
+            Dialogs dialogs) {
+        this.stage = stage;
+        this.folders = folders;
+        this.file = file;
+        this.records = records;
+        this.clock = clock;
+        this.background = background;
+        this.dialogs = dialogs;
+        this.opening = new Opening(folders, clock);
+        this.settings = file.read();
+        this.words = Words.in(settings.language());
+        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+        this.scene = new Scene(
+                new javafx.scene.layout.StackPane(),
+                Math.min(WIDTH, screen.getWidth()),
+                Math.min(HEIGHT, screen.getHeight()));
+        scene.addEventFilter(InputEvent.ANY, e -> {
+            if (settings.idleMinutes() > 0) {
+                idle.playFromStart();
+            }
+        });
+        idle.setOnFinished(e -> lockWhenIdle());
+        stage.setScene(scene);
+        stage.setTitle("Drillsheaf");
+        stage.setOnCloseRequest(e -> quit());
+    }
+
+    /** Shows the first page: the passphrase of the record this desk knows, or what a new desk can do. */
+    public void show() {
+        if (known().isPresent()) {
+            unlockPage();
+        } else {
+            startPage();
+        }
+        stage.show();
+    }
+
+    private Optional<StoreAddress> known() {
+        if (settings.record().isEmpty()) {
+            return Optional.empty();
+        }
+        StoreAddress address = StoreAddress.of(settings.record());
+        boolean there = !(address instanceof StoreAddress.File local) || Files.exists(local.file());
+        return there ? Optional.of(address) : Optional.empty();
+    }
+
+    private void root(Parent page) {
+        scene.setRoot(page);
+        Look.dress(scene, settings);
+    }
+
+    private void startPage() {
+        Well picture = new Well(words.text("start.picture"));
+        root(new StartView(words, settings, picture, this));
+        background.run(
+                () -> StartPicture.draw(folders),
+                image -> picture.show(
+                        words.text("start.picture"), new javafx.beans.property.SimpleObjectProperty<>(image)),
+                e -> {});
+    }
+
+    private void unlockPage() {
+        Button other = Buttons.link(words.text("unlock.other"), this::startPage);
+        UnlockView view = new UnlockView(
+                words,
+                words.text("unlock.title"),
+                words.text("unlock.more", settings.record()),
+                typed -> open(typed),
+                Optional.of(other),
+                this::quit);
+        root(view);
+        view.ready();
+    }
+
+    private void open(char[] typed) {
+        StoreAddress address = StoreAddress.of(settings.record());
+        work(() -> opening.open(address, typed), typed, settings);
+    }
+
+    @Override
+    public void openDemo() {
+        Path demo = records.resolve("demo-clinic" + StoreAddress.File.SUFFIX);
+        work(() -> opening.demo(demo), Opening.DEMO_PASSPHRASE.toCharArray(), settings.at("", Opening.DEMO_COACH));
+    }
+
+    @Override
+    public void create(String coach, char[] typed) {
+        Path record = records.resolve("record" + StoreAddress.File.SUFFIX);
+        work(() -> opening.create(new StoreAddress.File(record), typed), typed, settings.at(record.toString(), coach));
+    }
+
+    @Override
+    public void createWith(String coach, char[] typed) {
+        var files = dialogs.open(words.text("start.bring"), words.text("start.client-files"), "*.yaml");
+        if (files.isEmpty()) {
+            return;
+        }
+        Path record = records.resolve("record" + StoreAddress.File.SUFFIX);
+        work(
+                () -> {
+                    Opening.Opened opened = opening.create(new StoreAddress.File(record), typed);
+                    Opening.bringIn(opened.store(), files, coach);
+                    return opened;
+                },
+                typed,
+                settings.at(record.toString(), coach));
+    }
+
+    @Override
+    public void join(String coach, String address, char[] password) {
+        work(() -> opening.open(StoreAddress.of(address), password), password, settings.at(address, coach));
+    }
+
+    private void work(Callable<Opening.Opened> work, char[] typed, DeskSettings then) {
+        tell(words.text("opening"), "");
+        background.run(
+                work,
+                opened -> {
+                    passphrase = typed.clone();
+                    if (!then.record().isEmpty()) {
+                        settings = then;
+                        file.write(settings);
+                    }
+                    enter(opened, then.coach());
+                },
+                e -> {
+                    String[] told = Opening.told(e);
+                    tell(told[0], told[1]);
+                });
+    }
+
+    private void tell(String what, String more) {
+        if (scene.getRoot() instanceof StartView start) {
+            start.tell(what, more);
+        } else if (scene.getRoot() instanceof UnlockView unlock) {
+            unlock.tell(what, more);
+        }
+    }
+
+    private void enter(Opening.Opened opened, String coach) {
+        workplace = new Workplace(
+                folders,
+                opened.knowledge(),
+                opened.store(),
+                coach,
+                clock,
+                background,
+                words,
+                new Pictures(opened.knowledge().catalogue()),
+                dialogs);
+        showFrame(workplace);
+    }
+
+    private void showFrame(Workplace place) {
+        if (frame != null) {
+            frame.close();
+        }
+        FrameView made = new FrameView(place, this);
+        frame = made;
+        root(made);
+        made.ready();
+        stage.setTitle(words.text("window.title", place.coach()));
+        keepAwake();
+    }
+
+    /** The frame, once a record is open. */
+    public Optional<FrameView> frame() {
+        return Optional.ofNullable(frame);
+    }
+
+    public Scene scene() {
+        return scene;
+    }
+
+    private void keepAwake() {
+        idle.stop();
+        if (settings.idleMinutes() > 0) {
+            idle.setDuration(javafx.util.Duration.minutes(settings.idleMinutes()));
+            idle.playFromStart();
+        }
+    }
+
+    private void lockWhenIdle() {
+        if (frame != null && !locked) {
+            lock();
+        }
+    }
+
+    @Override
+    public void lock() {
+        if (frame == null) {
+            return;
+        }
+        locked = true;
+        stage.setTitle(words.text("lock.window"));
+        UnlockView[] view = new UnlockView[1];
+        view[0] = new UnlockView(
+                words,
+                words.text("lock.title", words.time(LocalTime.now(clock))),
+                words.text("lock.more"),
+                typed -> {
+                    if (Arrays.equals(typed, passphrase)) {
+                        locked = false;
+                        FrameView back = java.util.Objects.requireNonNull(frame);
+                        root(back);
+                        stage.setTitle(words.text(
+                                "window.title",
+                                java.util.Objects.requireNonNull(workplace).coach()));
+                        back.ready();
+                    } else {
+                        view[0].tell(words.text("lock.wrong"), "");
+                    }
+                },
+                Optional.empty(),
+                this::quit);
+        root(view[0]);
+        view[0].ready();
+    }
+
+    @Override
+    public DeskSettings settings() {
+        return settings;
+    }
+
+    @Override
+    public void settings(DeskSettings changed) {
+        boolean otherWords = !changed.language().equals(settings.language());
+        settings = changed;
+        file.write(changed);
+        if (!otherWords) {
+            Look.dress(scene, settings);
+            if (scene.getRoot() instanceof StartView) {
+                startPage();
+            }
+            keepAwake();
+            return;
+        }
+        words = Words.in(changed.language());
+        if (workplace != null) {
+            Workplace w = workplace;
+            Workplace other = new Workplace(
+                    w.folders(),
+                    w.knowledge(),
+                    w.store(),
+                    w.coach(),
+                    w.clock(),
+                    w.background(),
+                    words,
+                    w.pictures(),
+                    w.dialogs());
+            workplace = other;
+            showFrame(other);
+        } else {
+            startPage();
+        }
+    }
+
+    @Override
+    public void leave() {
+        closeRecord();
+        startPage();
+    }
+
+    private void closeRecord() {
+        if (frame != null) {
+            frame.close();
+            frame = null;
+        }
+        if (workplace != null) {
+            Workplace leaving = workplace;
+            workplace = null;
+            leaving.pictures().close();
+            // What is on its way to the record is through when this work's turn comes.
+            background.run(
+                    () -> {
+                        leaving.store().close();
+                        return true;
+                    },
+                    done -> {},
+                    e -> {});
+        }
+        Arrays.fill(passphrase, '\0');
+    }
+
+    @Override
+    public void quit() {
+        end();
+        Platform.exit();
+    }
+
+    /** Closes the record and the window; whatever was typed is on the disk afterwards. */
+    void end() {
+        idle.stop();
+        closeRecord();
+        stage.hide();
+        background.close();
+    }
+}

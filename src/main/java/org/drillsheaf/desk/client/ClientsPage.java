@@ -1,0 +1,222 @@
+package org.drillsheaf.desk.client;
+
+import java.text.Normalizer;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import javafx.scene.Parent;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import org.drillsheaf.desk.Workplace;
+import org.drillsheaf.desk.frame.Page;
+import org.drillsheaf.desk.frame.StatusLine;
+import org.drillsheaf.desk.work.Lane;
+import org.drillsheaf.store.record.ClientRecord;
+import org.drillsheaf.store.record.ClientText;
+import org.drillsheaf.store.record.Content;
+import org.drillsheaf.store.record.PartKey;
+import org.drillsheaf.store.sql.StoreFailure;
+import org.jspecify.annotations.Nullable;
+
+/** The place of the clients: the list, or one client's page. */
+public final class ClientsPage implements Page {
+    private final Workplace workplace;
+    private final StatusLine status;
+    private final Runnable hintsChanged;
+    private final Evaluator evaluator;
+    private final ClientListView list;
+    private final ClientView.SheetMaker sheets;
+    private final BorderPane pane = new BorderPane();
+    private final Lane opening;
+    private @Nullable ClientView view;
+    private boolean guided;
+
+    public ClientsPage(Workplace workplace, StatusLine status, Runnable hintsChanged, ClientView.SheetMaker sheets) {
+        this.workplace = workplace;
+        this.status = status;
+        this.hintsChanged = hintsChanged;
+        this.sheets = sheets;
+        this.evaluator = new Evaluator(workplace.knowledge());
+        this.opening = new Lane(workplace.background());
+        this.list = new ClientListView(workplace, this::open, this::newClient);
+        pane.getStyleClass().add("page");
+        pane.setCenter(list);
+    }
+
+    /** Opens a client's page at the last visit. */
+    public void open(UUID key) {
+        if (view != null && view.client().key().equals(key)) {
+            pane.setCenter(view);
+            return;
+        }
+        opening.run(
+                () -> workplace.store().clients().load(key),
+                found -> found.filter(r -> !r.visits().isEmpty()).ifPresent(this::show),
+                this::failed);
+    }
+
+    private void show(ClientRecord record) {
+        closeView();
+        List<LocalDate> visits = record.visits();
+        ClientCase client = new ClientCase(workplace, evaluator, record, visits.get(visits.size() - 1));
+        client.saved().addListener((of, before, now) -> status.saved(now));
+        client.news().addListener((of, before, now) -> status.tell(now));
+        ClientView shown = new ClientView(client, sheets, this::backToList, hintsChanged);
+        view = shown;
+        pane.setCenter(shown);
+        pane.setRight(null);
+        hintsChanged.run();
+        shown.shown();
+        if (guided) {
+            guided = false;
+            shown.guide();
+        }
+    }
+
+    private void failed(Exception failure) {
+        status.tell(
+                failure instanceof StoreFailure store
+                        ? store.problem().what() + ". " + store.problem().remedy()
+                        : String.valueOf(failure.getMessage()));
+    }
+
+    private void backToList() {
+        closeView();
+        pane.setCenter(list);
+        hintsChanged.run();
+        list.find();
+        list.ready();
+    }
+
+    private void closeView() {
+        if (view != null) {
+            view.close();
+            view = null;
+        }
+    }
+
+    /** Opens the panel for a new client. */
+    public void newClient() {
+        if (view != null) {
+            backToList();
+        }
+        PersonView person = new PersonView(
+                workplace.words(),
+                workplace.knowledge(),
+                Content.emptyMap(),
+                Content.emptyList(),
+                this::add,
+                () -> pane.setRight(null));
+        pane.setRight(person);
+        person.ready();
+    }
+
+    private void add(Content person, Content conditions) {
+        LocalDate today = LocalDate.now(workplace.clock());
+        opening.run(
+                () -> {
+                    String id = freeId(person.value("/name").orElse("client"));
+                    Map<PartKey, Content> parts = new HashMap<>();
+                    parts.put(PartKey.CLIENT, person.with("/id", id).with("/coach", workplace.coach()));
+                    parts.put(PartKey.CONDITIONS, conditions);
+                    parts.put(PartKey.visit(today), Content.emptyMap().with("/date", today.toString()));
+                    UUID key = workplace.store().clients().add(new ClientText(id, parts), workplace.coach());
+                    workplace.store().search().refresh(key);
+                    return workplace.store().clients().load(key);
+                },
+                (Optional<ClientRecord> found) -> found.ifPresent(this::show),
+                this::failed);
+    }
+
+    private String freeId(String name) {
+        String plain = Normalizer.normalize(name, Normalizer.Form.NFD)
+                .replaceAll("\\p{M}", "")
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9]+", "-")
+                .replaceAll("^-+|-+$", "");
+        String base = plain.isEmpty() ? "client" : plain;
+        String id = base;
+        for (int number = 2; workplace.store().clients().key(id).isPresent(); number++) {
+            id = base + "-" + number;
+        }
+        return id;
+    }
+
+    public void undo() {
+        if (view != null) {
+            view.client().undo();
+        }
+    }
+
+    public void redo() {
+        if (view != null) {
+            view.client().redo();
+        }
+    }
+
+    public void newVisit() {
+        if (view != null) {
+            view.newVisit();
+        }
+    }
+
+    /** Opens a sheet of the open client, 0 to 4. */
+    public void sheet(int number) {
+        if (view != null) {
+            view.open(number);
+        }
+    }
+
+    /** Shows the guided first visit, now or with the next client that is opened. */
+    public void guide() {
+        if (view != null) {
+            view.guide();
+        } else {
+            guided = true;
+            newClient();
+        }
+    }
+
+    /** The open client. */
+    public Optional<ClientView> openClient() {
+        return Optional.ofNullable(view);
+    }
+
+    @Override
+    public Parent node() {
+        return pane;
+    }
+
+    @Override
+    public List<Hint> hints() {
+        return view == null
+                ? List.of(
+                        new Hint("↓ Enter", workplace.words().text("hint.open")),
+                        new Hint("Ctrl N", workplace.words().text("menu.new-client")))
+                : view.hints();
+    }
+
+    @Override
+    public void shown() {
+        if (view == null) {
+            list.ready();
+        } else {
+            view.shown();
+        }
+    }
+
+    @Override
+    public boolean pressed(KeyEvent key) {
+        return view != null && view.pressed(key);
+    }
+
+    @Override
+    public void close() {
+        closeView();
+        list.close();
+    }
+}

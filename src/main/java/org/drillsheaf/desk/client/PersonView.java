@@ -1,0 +1,255 @@
+package org.drillsheaf.desk.client;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.BiConsumer;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.drillsheaf.course.Knowledge;
+import org.drillsheaf.desk.look.Buttons;
+import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.look.Segments;
+import org.drillsheaf.desk.words.Words;
+import org.drillsheaf.drill.DrillWords;
+import org.drillsheaf.store.record.Content;
+
+/** The client as a person: name, stature, time, things at home, and what he or she lives with. */
+public final class PersonView extends VBox {
+    private final Words words;
+    private final Knowledge knowledge;
+    private final Map<String, TextField> fields = new LinkedHashMap<>();
+    private final Map<String, CheckBox> equipment = new LinkedHashMap<>();
+    private final Map<String, CheckBox> avoid = new LinkedHashMap<>();
+    private final ComboBox<String> wish = new ComboBox<>();
+    private final ComboBox<String> language = new ComboBox<>();
+    private final ConditionsView conditions;
+    private final Label wrong = Labels.prose("", "bold");
+    private final Content before;
+    private String sex;
+
+    /**
+     * @param before the block about the person; empty for a new client
+     * @param saved gets the block about the person and the conditions
+     */
+    public PersonView(
+            Words words,
+            Knowledge knowledge,
+            Content before,
+            Content conditionsBefore,
+            BiConsumer<Content, Content> saved,
+            Runnable closed) {
+        this.words = words;
+        this.knowledge = knowledge;
+        this.before = before;
+        this.sex = before.value("/sex").orElse("");
+        this.conditions = new ConditionsView(words, knowledge.safetyRules(), conditionsBefore);
+        getStyleClass().add("side-panel");
+        boolean fresh = before.value("/name").isEmpty();
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("form");
+        int row = 0;
+        for (String key : List.of("name", "called", "born", "stature-cm", "minutes-per-session", "sessions-per-week")) {
+            TextField field = new TextField(before.value("/" + key).orElse(fresh ? usual(key) : ""));
+            field.setAccessibleRoleDescription(words.text("person." + key));
+            fields.put(key, field);
+            row(grid, row++, "person." + key, field);
+        }
+        Segments<String> sexes = new Segments<>(
+                words.text("person.sex"),
+                List.of("female", "male", ""),
+                s -> words.text("person.sex." + (s.isEmpty() ? "none" : s)),
+                s -> sex = s);
+        sexes.take(sex);
+        row(grid, row++, "person.sex", sexes);
+        language.getItems().setAll("en", "es", "ar");
+        language.setConverter(new org.drillsheaf.desk.start.StartView.LanguageNames(words));
+        language.setValue(before.value("/languages/0").orElse(words.language()));
+        language.setAccessibleText(words.text("person.language"));
+        row(grid, row++, "person.language", language);
+        wish.getItems().add("");
+        wish.getItems().addAll(words().goals().keySet());
+        wish.setConverter(new Named(id -> id.isEmpty()
+                ? words.text("person.no-wish")
+                : Objects.requireNonNull(words().goals().get(id)).name().best(List.of(words.language()))));
+        wish.setValue(before.value("/wish").orElse(""));
+        wish.setAccessibleText(words.text("person.wish"));
+        row(grid, row, "person.wish", wish);
+        VBox all = new VBox(
+                12,
+                grid,
+                Labels.text(words.text("person.equipment"), "bold"),
+                boxes("equipment", equipment, equipmentNames()),
+                Labels.text(words.text("person.avoid"), "bold"),
+                boxes("avoid", avoid, positionNames()),
+                Labels.text(words.text("person.conditions"), "bold"),
+                conditions);
+        ScrollPane scroll = new ScrollPane(all);
+        scroll.setFitToWidth(true);
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        Button save = Buttons.main(words.text(fresh ? "person.add" : "person.save"), () -> save(saved));
+        Button close = Buttons.plain(words.text("person.close"), closed);
+        close.setCancelButton(true);
+        getChildren()
+                .addAll(
+                        Labels.text(words.text(fresh ? "person.new" : "person.title"), "heading"),
+                        scroll,
+                        wrong,
+                        new HBox(8, save, close));
+        setPrefWidth(460);
+        setMinWidth(360);
+    }
+
+    /** Puts the focus into the first field. */
+    public void ready() {
+        applyCss();
+        layout();
+        field("name").requestFocus();
+    }
+
+    private DrillWords words() {
+        return knowledge.catalogue().words();
+    }
+
+    private static String usual(String key) {
+        return switch (key) {
+            case "minutes-per-session" -> "20";
+            case "sessions-per-week" -> "6";
+            default -> "";
+        };
+    }
+
+    private Map<String, String> equipmentNames() {
+        Map<String, String> names = new LinkedHashMap<>();
+        words().equipment().forEach((id, item) -> names.put(id, item.name().best(List.of(words.language()))));
+        return names;
+    }
+
+    private Map<String, String> positionNames() {
+        Map<String, String> names = new LinkedHashMap<>();
+        words().positions()
+                .forEach((id, position) -> names.put(id, position.name().best(List.of(words.language()))));
+        return names;
+    }
+
+    private FlowPane boxes(String key, Map<String, CheckBox> boxes, Map<String, String> names) {
+        FlowPane pane = new FlowPane(14, 6);
+        TreeSet<String> chosen = new TreeSet<>(list(key));
+        names.forEach((id, name) -> {
+            CheckBox box = new CheckBox(name);
+            box.setSelected(chosen.contains(id));
+            boxes.put(id, box);
+            pane.getChildren().add(box);
+        });
+        return pane;
+    }
+
+    private List<String> list(String key) {
+        List<String> found = new ArrayList<>();
+        for (int i = 0; before.value("/" + key + "/" + i).isPresent(); i++) {
+            found.add(before.value("/" + key + "/" + i).orElseThrow());
+        }
+        return found;
+    }
+
+    private void row(GridPane grid, int row, String key, javafx.scene.Node field) {
+        Label label = Labels.text(words.text(key), "second");
+        label.setLabelFor(field);
+        grid.addRow(row, label, field);
+    }
+
+    private void save(BiConsumer<Content, Content> saved) {
+        Optional<String> mistake = mistake();
+        wrong.setText(mistake.orElse(""));
+        if (mistake.isPresent()) {
+            return;
+        }
+        Content person = before.with("/name", text("name"));
+        person = text("called").isEmpty() ? person.without("/called") : person.with("/called", text("called"));
+        person = text("born").matches("\\d{4}")
+                ? person.with("/born", Integer.parseInt(text("born")))
+                : person.with("/born", text("born"));
+        person = sex.isEmpty() ? person.without("/sex") : person.with("/sex", sex);
+        person = person.with("/stature-cm", Double.parseDouble(text("stature-cm")));
+        person = person.with("/languages", listed(List.of(language.getValue())));
+        person = person.with("/equipment", listed(ticked("equipment", equipment)));
+        person = person.with("/avoid", listed(ticked("avoid", avoid)));
+        person = person.with("/minutes-per-session", Integer.parseInt(text("minutes-per-session")));
+        person = person.with("/sessions-per-week", Integer.parseInt(text("sessions-per-week")));
+        person = wish.getValue().isEmpty() ? person.without("/wish") : person.with("/wish", wish.getValue());
+        saved.accept(person, conditions.content());
+    }
+
+    /** What is ticked, and what stands in the file without a box of its own, such as a stand-in. */
+    private List<String> ticked(String key, Map<String, CheckBox> boxes) {
+        List<String> ids = new ArrayList<>();
+        boxes.forEach((id, box) -> {
+            if (box.isSelected()) {
+                ids.add(id);
+            }
+        });
+        list(key).stream().filter(id -> !boxes.containsKey(id)).forEach(ids::add);
+        return ids;
+    }
+
+    private static Content listed(List<String> ids) {
+        Content list = Content.emptyList();
+        for (int i = 0; i < ids.size(); i++) {
+            list = list.with("/" + i, ids.get(i));
+        }
+        return list;
+    }
+
+    private TextField field(String key) {
+        return Objects.requireNonNull(fields.get(key));
+    }
+
+    private String text(String key) {
+        return field(key).getText().strip();
+    }
+
+    private Optional<String> mistake() {
+        if (text("name").isEmpty()) {
+            return wrong("name", "person.wrong.name");
+        }
+        if (!text("born").matches("(19|20)\\d\\d(-\\d\\d-\\d\\d)?")) {
+            return wrong("born", "person.wrong.born");
+        }
+        if (!isNumber("stature-cm", 90, 230)) {
+            return wrong("stature-cm", "person.wrong.stature");
+        }
+        if (!isNumber("minutes-per-session", 3, 120)) {
+            return wrong("minutes-per-session", "person.wrong.minutes");
+        }
+        if (!isNumber("sessions-per-week", 1, 14)) {
+            return wrong("sessions-per-week", "person.wrong.sessions");
+        }
+        return Optional.empty();
+    }
+
+    private boolean isNumber(String key, int least, int most) {
+        String text = text(key);
+        boolean whole = !key.equals("stature-cm");
+        return text.matches(whole ? "\\d{1,3}" : "\\d{2,3}(\\.\\d)?")
+                && Double.parseDouble(text) >= least
+                && Double.parseDouble(text) <= most;
+    }
+
+    private Optional<String> wrong(String field, String key) {
+        field(field).requestFocus();
+        return Optional.of(words.text(key));
+    }
+}

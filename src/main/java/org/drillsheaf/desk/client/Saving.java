@@ -1,0 +1,222 @@
+package org.drillsheaf.desk.client;
+
+import java.time.Clock;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.UUID;
+import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.drillsheaf.desk.work.Background;
+import org.drillsheaf.store.Store;
+import org.drillsheaf.store.record.ClientRecord;
+import org.drillsheaf.store.record.Content;
+import org.drillsheaf.store.record.Part;
+import org.drillsheaf.store.record.PartClash;
+import org.drillsheaf.store.record.PartKey;
+import org.drillsheaf.store.record.SaveResult;
+import org.drillsheaf.store.sql.StoreFailure;
+
+/**
+ * Keeps one client's draft in the record, part by part and all the time. What another desk changed meanwhile is laid beneath
+ * when no field was changed by both; else the clash is told. Asked on the toolkit's thread; writes beside it, one save at a
+ * time, always the newest draft.
+ */
+public final class Saving {
+    private final Store store;
+    private final String coach;
+    private final Clock clock;
+    private final Background background;
+    private final Map<PartKey, Long> versions = new HashMap<>();
+    private final Map<PartKey, Content> saved = new HashMap<>();
+    private final ReadOnlyObjectWrapper<State> state = new ReadOnlyObjectWrapper<>(State.READY);
+    private final Consumer<List<News>> beneath;
+    private final Consumer<PartClash> clashed;
+    private volatile ClientDraft latest;
+
+    /**
+     * A part that another desk changed.
+     *
+     * @param before what stood here as saved
+     */
+    public record News(PartKey part, Content before, Content after) {}
+
+    /** How the saving stands. */
+    public sealed interface State {
+        State READY = new Ready();
+
+        /** Nothing was changed yet. */
+        record Ready() implements State {}
+
+        /** On its way. */
+        record OnItsWay() implements State {}
+
+        /** On the disk. */
+        record Saved(LocalTime at) implements State {}
+
+        /** Not on the disk; the words are for a person. */
+        record Failed(String what, String remedy) implements State {}
+    }
+
+    /**
+     * @param beneath gets parts as another desk left them, to be laid under the draft
+     * @param clashed gets two versions that differ in the same field
+     */
+    public Saving(
+            Store store,
+            String coach,
+            Clock clock,
+            Background background,
+            ClientRecord loaded,
+            Consumer<List<News>> beneath,
+            Consumer<PartClash> clashed) {
+        this.store = store;
+        this.coach = coach;
+        this.clock = clock;
+        this.background = background;
+        this.beneath = beneath;
+        this.clashed = clashed;
+        this.latest = ClientDraft.of(loaded);
+        loaded.parts().forEach(this::know);
+    }
+
+    private void know(PartKey key, Part part) {
+        versions.put(key, part.version());
+        part.content().ifPresentOrElse(c -> saved.put(key, c), () -> saved.remove(key));
+    }
+
+    public ReadOnlyObjectProperty<State> state() {
+        return state.getReadOnlyProperty();
+    }
+
+    /** Saves whatever differs. */
+    public void save(ClientDraft draft) {
+        latest = draft;
+        state.set(new State.OnItsWay());
+        background.run(this::write, this::written, this::failed);
+    }
+
+    /**
+     * Saves whatever is not on the disk yet and waits for it; for the moment before the record is closed.
+     *
+     * @throws StoreFailure when it cannot be saved
+     */
+    public void flush() {
+        write();
+    }
+
+    private synchronized Optional<PartClash> write() {
+        ClientDraft draft = latest;
+        TreeSet<PartKey> keys = new TreeSet<>(draft.parts().keySet());
+        keys.addAll(saved.keySet());
+        boolean any = false;
+        for (PartKey key : keys) {
+            Optional<Content> content = Optional.ofNullable(draft.parts().get(key));
+            if (content.equals(Optional.ofNullable(saved.get(key)))) {
+                continue;
+            }
+            long from = versions.getOrDefault(key, 0L);
+            SaveResult result = content.isPresent()
+                    ? store.clients().save(draft.key(), key, from, content.get(), coach)
+                    : store.clients().remove(draft.key(), key, from, coach);
+            if (result instanceof SaveResult.Clashed clash) {
+                return Optional.of(clash.clash());
+            }
+            versions.put(key, ((SaveResult.Saved) result).version());
+            content.ifPresentOrElse(c -> saved.put(key, c), () -> saved.remove(key));
+            any = true;
+        }
+        if (any) {
+            store.search().refresh(draft.key());
+        }
+        return Optional.empty();
+    }
+
+    private void written(Optional<PartClash> clash) {
+        if (clash.isPresent()) {
+            settle(clash.get());
+        } else {
+            state.set(new State.Saved(LocalTime.now(clock)));
+        }
+    }
+
+    private void failed(Exception failure) {
+        state.set(
+                failure instanceof StoreFailure kept
+                        ? new State.Failed(kept.problem().what(), kept.problem().remedy())
+                        : new State.Failed(String.valueOf(failure.getMessage()), ""));
+    }
+
+    /** Both stand where no field was changed by both; else the coach decides. */
+    private void settle(PartClash clash) {
+        if (clash.canBothStand()) {
+            decide(
+                    clash,
+                    Merge.of(
+                            clash.base().orElse(Content.emptyMap()),
+                            clash.mine().orElse(Content.emptyMap()),
+                            clash.theirs().content().orElse(Content.emptyMap())));
+        } else {
+            clashed.accept(clash);
+        }
+    }
+
+    /** Writes what was decided about a clash. */
+    public void decide(PartClash clash, Content decided) {
+        background.run(() -> settled(clash, decided), this::tellSettled, this::failed);
+    }
+
+    private record Settled(Optional<News> news, Optional<PartClash> again) {}
+
+    private synchronized Settled settled(PartClash clash, Content decided) {
+        SaveResult result = store.clients().settle(clash, decided, coach);
+        if (result instanceof SaveResult.Clashed again) {
+            return new Settled(Optional.empty(), Optional.of(again.clash()));
+        }
+        versions.put(clash.part(), ((SaveResult.Saved) result).version());
+        saved.put(clash.part(), decided);
+        return new Settled(
+                Optional.of(new News(clash.part(), clash.mine().orElse(Content.emptyMap()), decided)),
+                Optional.empty());
+    }
+
+    private void tellSettled(Settled settled) {
+        settled.news().ifPresent(news -> {
+            state.set(new State.Saved(LocalTime.now(clock)));
+            beneath.accept(List.of(news));
+        });
+        settled.again().ifPresent(this::settle);
+    }
+
+    /** Looks whether another desk saved something, and lays it beneath what stands here. */
+    public void look(UUID client) {
+        background.run(
+                () -> store.clients().load(client).map(this::takeOver).orElse(List.of()),
+                news -> {
+                    if (!news.isEmpty()) {
+                        beneath.accept(news);
+                    }
+                },
+                this::failed);
+    }
+
+    /** A part that waits here for its own save is left to the clash that follows. */
+    private synchronized List<News> takeOver(ClientRecord record) {
+        List<News> news = new ArrayList<>();
+        record.parts().forEach((key, part) -> {
+            Content here = saved.getOrDefault(key, Content.emptyMap());
+            boolean newer = part.version() > versions.getOrDefault(key, 0L);
+            boolean waiting = !here.equals(latest.part(key)) && saved.containsKey(key);
+            if (newer && !waiting && part.content().isPresent()) {
+                know(key, part);
+                news.add(new News(key, here, part.content().get()));
+            }
+        });
+        return news;
+    }
+}

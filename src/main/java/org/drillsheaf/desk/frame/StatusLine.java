@@ -1,0 +1,49 @@
+package org.drillsheaf.desk.frame;
+
+import java.util.List;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import org.drillsheaf.desk.client.Saving;
+import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.words.Words;
+
+/** The last line of the window: what was saved, what is new, and the keys of the page. */
+public final class StatusLine extends HBox {
+    private final Words words;
+    private final Label saved = new Label();
+    private final Label news = new Label();
+    private final HBox keys = new HBox(14);
+
+    public StatusLine(Words words, String where) {
+        this.words = words;
+        getStyleClass().add("status-line");
+        saved.setText(words.text("saved.ready"));
+        keys.setAlignment(javafx.geometry.Pos.CENTER_RIGHT);
+        getChildren().addAll(saved, Labels.text(where), news, Labels.spring(), keys);
+    }
+
+    /** How the saving stands. */
+    public void saved(Saving.State state) {
+        if (state instanceof Saving.State.OnItsWay) {
+            saved.setText(words.text("saved.saving"));
+        } else if (state instanceof Saving.State.Saved done) {
+            saved.setText(words.text("saved.saved", words.time(done.at())));
+        } else if (state instanceof Saving.State.Failed failed) {
+            saved.setText(words.text("saved.failed", failed.what(), failed.remedy()));
+        }
+    }
+
+    /** Something that stops no work. */
+    public void tell(String text) {
+        news.setText(text);
+    }
+
+    public void hints(List<Page.Hint> hints) {
+        keys.getChildren().clear();
+        for (Page.Hint hint : hints) {
+            HBox one = new HBox(4, Labels.key(hint.key()), Labels.text(hint.words()));
+            one.setAlignment(javafx.geometry.Pos.CENTER);
+            keys.getChildren().add(one);
+        }
+    }
+}

@@ -1,0 +1,28 @@
+package org.drillsheaf.desk.look;
+
+import javafx.scene.control.Button;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+
+/** What the coach should know, where it concerns him: bold first, then the rest, then what can be done. */
+public final class Message extends VBox {
+
+    /**
+     * @param kind {@code remark}, {@code caution}, {@code stop}, or empty for a plain one
+     * @param more may be empty
+     */
+    public Message(String kind, String what, String more, Button... actions) {
+        getStyleClass().add("message");
+        if (!kind.isEmpty()) {
+            getStyleClass().add(kind);
+        }
+        getChildren().add(Labels.prose(what, "bold"));
+        if (!more.isEmpty()) {
+            getChildren().add(Labels.prose(more));
+        }
+        if (actions.length > 0) {
+            HBox row = new HBox(8, actions);
+            getChildren().add(row);
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package org.drillsheaf.desk.screen;
+
+import java.util.Optional;
+import javafx.geometry.NodeOrientation;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.TextFormatter;
+import javafx.scene.layout.StackPane;
+import org.drillsheaf.desk.look.Labels;
+
+/** A field for one number of the screen. Takes digits, one minus, point or comma; letters are keys of the sheet. */
+final class NumberField extends StackPane {
+    private static final String PART_OF_A_NUMBER = "[-−]?\\d{0,3}([.,]\\d{0,2})?";
+
+    private final TextField field = new TextField();
+    private final Label pain = Labels.text("P", "pain-mark");
+    private boolean quiet;
+
+    NumberField(String name, Runnable typed) {
+        field.getStyleClass().add("number-field");
+        field.setAccessibleRoleDescription(name);
+        field.setNodeOrientation(NodeOrientation.LEFT_TO_RIGHT);
+        field.setPromptText("–");
+        field.setTextFormatter(new TextFormatter<>(change -> {
+            change.setText(change.getText().replace('-', '−').replace(',', '.'));
+            return change.getControlNewText().matches(PART_OF_A_NUMBER) ? change : null;
+        }));
+        field.textProperty().addListener((of, before, now) -> {
+            dress(now);
+            if (!quiet) {
+                typed.run();
+            }
+        });
+        pain.setMouseTransparent(true);
+        pain.setVisible(false);
+        StackPane.setAlignment(pain, Pos.CENTER_LEFT);
+        StackPane.setMargin(pain, new javafx.geometry.Insets(0, 0, 0, 6));
+        setNodeOrientation(NodeOrientation.LEFT_TO_RIGHT);
+        getChildren().addAll(field, pain);
+        dress("");
+    }
+
+    private void dress(String text) {
+        field.getStyleClass().remove("not-tested");
+        if (text.isEmpty()) {
+            field.getStyleClass().add("not-tested");
+        }
+    }
+
+    TextField field() {
+        return field;
+    }
+
+    /** The number; empty when nothing or only part of one is there. */
+    Optional<Double> number() {
+        String text = field.getText().replace('−', '-');
+        return text.matches("-?\\d{1,3}(\\.\\d{1,2})?") ? Optional.of(Double.parseDouble(text)) : Optional.empty();
+    }
+
+    boolean isEmpty() {
+        return field.getText().isEmpty();
+    }
+
+    /** Shows a value as written in the record, without telling anybody. */
+    void show(Optional<String> written) {
+        String text =
+                written.map(w -> w.replaceFirst("\\.0$", "").replace('-', '−')).orElse("");
+        if (!text.equals(field.getText())) {
+            quiet = true;
+            field.setText(text);
+            quiet = false;
+        }
+    }
+
+    void pain(boolean painful) {
+        pain.setVisible(painful);
+    }
+
+    boolean isWrong() {
+        return field.getStyleClass().contains("wrong");
+    }
+
+    void wrong(boolean isWrong) {
+        field.getStyleClass().remove("wrong");
+        if (isWrong) {
+            field.getStyleClass().add("wrong");
+        }
+    }
+}

@@ -1,0 +1,253 @@
+package org.drillsheaf.desk.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.drillsheaf.desk.client.ClientCase;
+import org.drillsheaf.desk.client.Sheet;
+import org.drillsheaf.desk.frame.Page;
+import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.words.Words;
+import org.drillsheaf.screen.FindingKind;
+import org.drillsheaf.screen.MovementTest;
+
+/** The sheet on which the screen is typed: safety questions first, then one table of all tests. */
+public final class ScreenSheet implements Sheet, ScreenRow.Table {
+    private final ScreenModel model;
+    private final Words words;
+    private final BorderPane pane = new BorderPane();
+    private final ScrollPane scroll = new ScrollPane();
+    private final HowToView howTo;
+    private final ScrollPane side;
+    private final SafetyView safety;
+    private final List<ScreenRow> rows = new ArrayList<>();
+
+    public ScreenSheet(ClientCase client) {
+        this.model = new ScreenModel(client);
+        this.words = client.workplace().words();
+        this.howTo = new HowToView(model, words);
+        this.safety =
+                new SafetyView(model, words, () -> focus(rows.get(0).cells().get(0)));
+        VBox table = new VBox();
+        table.getStyleClass().add("screen-table");
+        table.getChildren().add(head());
+        String before = "";
+        for (MovementTest test : model.tests()) {
+            String position = ScreenModel.position(test);
+            ScreenRow row = new ScreenRow(model, words, test, !position.equals(before), this);
+            before = position;
+            rows.add(row);
+            table.getChildren().add(row);
+        }
+        VBox all = new VBox(safety, table);
+        scroll.setContent(all);
+        scroll.setFitToWidth(true);
+        scroll.getStyleClass().add("sheet");
+        side = new ScrollPane(howTo);
+        side.setFitToWidth(true);
+        side.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        pane.setCenter(scroll);
+        pane.setRight(side);
+        pane.getStyleClass().add("sheet");
+        howTo.show(rows.get(0).cells().get(0).entry());
+        client.evaluation().addListener((of, old, now) -> show());
+        client.draft().addListener((of, old, now) -> show());
+        client.visit().addListener((of, old, now) -> show());
+        show();
+    }
+
+    private HBox head() {
+        HBox head = new HBox();
+        head.setAlignment(Pos.BOTTOM_LEFT);
+        javafx.scene.control.Label test = Labels.text(words.text("screen.test"), "column-head");
+        HBox.setHgrow(test, Priority.ALWAYS);
+        test.setMaxWidth(Double.MAX_VALUE);
+        head.getChildren()
+                .addAll(
+                        Labels.text(words.text("screen.position"), "column-head", "col-position"),
+                        test,
+                        Labels.text("", "col-unit"),
+                        column("side.left", "col-side"),
+                        column("side.right", "col-side"),
+                        Labels.text(words.text("screen.last"), "column-head", "col-last"),
+                        Labels.text(words.text("screen.since"), "column-head", "col-since"));
+        head.setStyle("-fx-border-color: transparent transparent -ds-ink-2 transparent; -fx-border-width: 1px;");
+        return head;
+    }
+
+    private HBox column(String key, String style) {
+        HBox box = new HBox(Labels.text(words.text(key), "column-head"));
+        box.getStyleClass().add(style);
+        return box;
+    }
+
+    private void show() {
+        safety.show();
+        rows.forEach(ScreenRow::show);
+    }
+
+    @Override
+    public String name() {
+        return words.text("sheet.screen");
+    }
+
+    @Override
+    public String summary() {
+        int open = model.openQuestions().size();
+        String taken = words.text("screen.summary", model.taken(), model.tests().size());
+        int limited = model.count(FindingKind.LIMITED);
+        int painful = model.count(FindingKind.PAINFUL);
+        String found = limited + painful == 0 ? "" : " " + words.text("screen.summary-found", limited, painful);
+        String asked = open == 0 ? "" : " " + words.count("safety.open", open);
+        return taken + found + asked;
+    }
+
+    @Override
+    public Parent content() {
+        return pane;
+    }
+
+    @Override
+    public List<Node> actions() {
+        return List.of();
+    }
+
+    @Override
+    public List<Page.Hint> hints() {
+        return List.of(
+                new Page.Hint("Enter", words.text("hint.next-field")),
+                new Page.Hint("P", words.text("hint.pain")),
+                new Page.Hint("N", words.text("hint.not-tested")),
+                new Page.Hint("Ctrl Enter", words.text("hint.next-position")));
+    }
+
+    @Override
+    public void shown() {
+        inPlace();
+        if (!safety.ready()) {
+            focus(firstEmpty().orElse(rows.get(0).cells().get(0)));
+        }
+    }
+
+    /** What lies in a scroll pane can take the focus only after a first layout. */
+    private void inPlace() {
+        pane.applyCss();
+        pane.layout();
+    }
+
+    private Optional<ScreenRow.Cell> firstEmpty() {
+        return rows.stream()
+                .flatMap(r -> r.cells().stream())
+                .filter(c -> c.number().isEmpty())
+                .findFirst();
+    }
+
+    @Override
+    public boolean pressed(KeyEvent key) {
+        if (key.getCode() == KeyCode.F1) {
+            pane.setRight(pane.getRight() == null ? side : null);
+            return true;
+        }
+        return false;
+    }
+
+    /** Brings a test into sight and puts the focus into its first field. */
+    public void show(String test) {
+        inPlace();
+        rows.stream()
+                .filter(r -> r.test().id().equals(test))
+                .findFirst()
+                .ifPresent(r -> focus(r.cells().stream()
+                        .filter(c -> c.number().isEmpty())
+                        .findFirst()
+                        .orElse(r.cells().get(0))));
+    }
+
+    /** Puts the focus on the first open safety question. */
+    public void showSafety() {
+        inPlace();
+        scroll.setVvalue(0);
+        safety.ready();
+    }
+
+    private void focus(ScreenRow.Cell cell) {
+        cell.number().field().requestFocus();
+    }
+
+    @Override
+    public void entered(MovementTest test, ScreenEntry entry) {
+        rows.forEach(r -> r.current(r.test().equals(test)));
+        howTo.show(entry);
+        rows.stream().filter(r -> r.test().equals(test)).findFirst().ifPresent(this::intoSight);
+    }
+
+    private void intoSight(Node row) {
+        double height = scroll.getContent().getBoundsInLocal().getHeight();
+        double view = scroll.getViewportBounds().getHeight();
+        if (height <= view || view <= 0) {
+            return;
+        }
+        double top = scroll.getContent()
+                .sceneToLocal(row.localToScene(row.getBoundsInLocal()))
+                .getMinY();
+        double from = scroll.getVvalue() * (height - view);
+        double margin = 70;
+        if (top < from + margin) {
+            scroll.setVvalue(Math.max(0, (top - margin) / (height - view)));
+        } else if (top + margin > from + view) {
+            scroll.setVvalue(Math.min(1, (top + margin - view) / (height - view)));
+        }
+    }
+
+    @Override
+    public void next(ScreenRow.Cell from) {
+        List<ScreenRow.Cell> cells =
+                rows.stream().flatMap(r -> r.cells().stream()).toList();
+        int index = cells.indexOf(from) + 1;
+        if (index < cells.size()) {
+            focus(cells.get(index));
+        }
+    }
+
+    @Override
+    public void vertical(ScreenRow.Cell from, int step) {
+        int row = rowOf(from);
+        int column = rows.get(row).cells().indexOf(from);
+        int next = row + step;
+        if (next >= 0 && next < rows.size()) {
+            List<ScreenRow.Cell> cells = rows.get(next).cells();
+            focus(cells.get(Math.min(column, cells.size() - 1)));
+        }
+    }
+
+    @Override
+    public void nextPosition(ScreenRow.Cell from) {
+        int row = rowOf(from);
+        String now = ScreenModel.position(rows.get(row).test());
+        for (int i = row + 1; i < rows.size(); i++) {
+            if (!ScreenModel.position(rows.get(i).test()).equals(now)) {
+                focus(rows.get(i).cells().get(0));
+                return;
+            }
+        }
+    }
+
+    private int rowOf(ScreenRow.Cell cell) {
+        for (int i = 0; i < rows.size(); i++) {
+            if (rows.get(i).cells().contains(cell)) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException("no field of this table");
+    }
+}

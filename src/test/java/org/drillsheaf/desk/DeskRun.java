@@ -1,0 +1,269 @@
+package org.drillsheaf.desk;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.function.BooleanSupplier;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.image.PixelReader;
+import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.robot.Robot;
+import javafx.stage.Stage;
+import javax.imageio.ImageIO;
+import org.drillsheaf.course.Folders;
+import org.drillsheaf.desk.look.Look;
+import org.drillsheaf.desk.setting.DeskSettings;
+import org.drillsheaf.desk.setting.SettingsFile;
+import org.drillsheaf.desk.work.ThreadBackground;
+
+/** A real window without a display, driven by real keys and clicks. */
+public final class DeskRun implements AutoCloseable {
+    /** Today at the desk. */
+    public static final Clock TODAY = Clock.fixed(Instant.parse("2026-06-04T10:42:00Z"), ZoneOffset.UTC);
+
+    private static final long PATIENCE_MILLISECONDS = 30_000;
+    private static boolean started;
+
+    private final DeskWindow window;
+    private final Stage stage;
+    private final Files0 files;
+
+    /** Files that the window asks for and opens. */
+    private static final class Files0 implements Dialogs {
+        private Optional<Path> next = Optional.empty();
+        private final List<Path> shown = new ArrayList<>();
+
+        @Override
+        public Optional<Path> save(String title, String proposedName) {
+            return next.map(folder -> folder.resolve(proposedName));
+        }
+
+        @Override
+        public List<Path> open(String title, String what, String ending) {
+            return next.stream().toList();
+        }
+
+        @Override
+        public boolean show(Path file) {
+            shown.add(file);
+            return true;
+        }
+    }
+
+    private DeskRun(DeskWindow window, Stage stage, Files0 files) {
+        this.window = window;
+        this.stage = stage;
+        this.files = files;
+    }
+
+    /** Shows the window on its first page. Settings and records lie in the folder. */
+    public static DeskRun start(Path folder, DeskSettings settings) {
+        startToolkit();
+        SettingsFile file = new SettingsFile(folder.resolve("desk.properties"));
+        if (!Files.exists(file.file())) {
+            file.write(settings);
+        }
+        Folders folders = new Folders(Path.of("").toAbsolutePath(), folder.resolve("no-clinic"));
+        return fx(() -> {
+            Stage stage = new Stage();
+            Files0 files = new Files0();
+            DeskWindow window = new DeskWindow(stage, folders, file, folder, TODAY, new ThreadBackground(3), files);
+            window.show();
+            return new DeskRun(window, stage, files);
+        });
+    }
+
+    /** Starts the toolkit once for all tests. */
+    public static synchronized void startToolkit() {
+        if (started) {
+            return;
+        }
+        started = true;
+        CompletableFuture<Boolean> up = new CompletableFuture<>();
+        try {
+            Platform.startup(() -> up.complete(true));
+        } catch (IllegalStateException e) {
+            up.complete(true); // another test has started it
+        }
+        Platform.setImplicitExit(false);
+        up.join();
+        fx(() -> {
+            Look.prepare();
+            return true;
+        });
+    }
+
+    /** Runs something on the toolkit's thread and waits for it. */
+    public static <T> T fx(Callable<T> work) {
+        CompletableFuture<T> result = new CompletableFuture<>();
+        Platform.runLater(() -> {
+            try {
+                result.complete(work.call());
+            } catch (Exception | AssertionError e) {
+                result.completeExceptionally(e);
+            }
+        });
+        try {
+            return result.get();
+        } catch (InterruptedException | ExecutionException e) {
+            throw new IllegalStateException(e.getCause() == null ? e : e.getCause());
+        }
+    }
+
+    /** Waits until something holds. */
+    public void until(String what, BooleanSupplier holds) {
+        long end = System.currentTimeMillis() + PATIENCE_MILLISECONDS;
+        while (!fx(holds::getAsBoolean)) {
+            if (System.currentTimeMillis() > end) {
+                throw new AssertionError("waited in vain until " + what + "; the window shows: "
+                        + fx(() -> Seen.texts(scene().getRoot())));
+            }
+            try {
+                Thread.sleep(15);
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+    }
+
+    /** Waits until a text is to be seen. */
+    public void untilSeen(String text) {
+        until("“" + text + "” is to be seen", () -> Seen.texts(scene().getRoot()).stream()
+                .anyMatch(t -> t.contains(text)));
+    }
+
+    public DeskWindow window() {
+        return window;
+    }
+
+    public Scene scene() {
+        return window.scene();
+    }
+
+    /** The folder in which the next saved file lands, or the file that is opened. */
+    public void choose(Path path) {
+        files.next = Optional.of(path);
+    }
+
+    /** Files that were handed to the machine's own programs. */
+    public List<Path> shown() {
+        return List.copyOf(files.shown);
+    }
+
+    /** Presses keys together, the last one while the others are held. */
+    public void press(KeyCode... keys) {
+        fx(() -> {
+            Robot robot = new Robot();
+            for (KeyCode key : keys) {
+                robot.keyPress(key);
+            }
+            for (int i = keys.length - 1; i >= 0; i--) {
+                robot.keyRelease(keys[i]);
+            }
+            return true;
+        });
+        settle();
+    }
+
+    /** Types letters and digits by their keys. */
+    public void type(String text) {
+        for (char letter : text.toCharArray()) {
+            fx(() -> {
+                Node owner = scene().getFocusOwner();
+                javafx.scene.input.KeyEvent typed = new javafx.scene.input.KeyEvent(
+                        javafx.scene.input.KeyEvent.KEY_TYPED,
+                        String.valueOf(letter),
+                        "",
+                        KeyCode.UNDEFINED,
+                        false,
+                        false,
+                        false,
+                        false);
+                javafx.event.Event.fireEvent(owner, typed);
+                return true;
+            });
+        }
+        settle();
+    }
+
+    /** Clicks the middle of what shows this text or has this name for screen readers. */
+    public void click(String text) {
+        until("“" + text + "” can be clicked", () -> Seen.find(scene().getRoot(), text)
+                .isPresent());
+        Node node = fx(() -> Seen.find(scene().getRoot(), text).orElseThrow());
+        click(node);
+    }
+
+    /** Clicks the middle of a node. */
+    public void click(Node node) {
+        fx(() -> {
+            Robot robot = new Robot();
+            var bounds = node.localToScreen(node.getBoundsInLocal());
+            robot.mouseMove(bounds.getMinX() + bounds.getWidth() / 2, bounds.getMinY() + bounds.getHeight() / 2);
+            robot.mouseClick(javafx.scene.input.MouseButton.PRIMARY);
+            return true;
+        });
+        settle();
+    }
+
+    /** Lets the toolkit take what has just arrived, and paint. */
+    public void settle() {
+        for (int i = 0; i < 2; i++) {
+            fx(() -> true);
+        }
+    }
+
+    /** The window as it is painted now. */
+    public void photograph(Path file, int width, int height) {
+        fx(() -> {
+            stage.setWidth(width);
+            stage.setHeight(height);
+            return true;
+        });
+        settle();
+        WritableImage image = fx(() -> {
+            Parent root = scene().getRoot();
+            root.applyCss();
+            root.layout();
+            return scene().snapshot(null);
+        });
+        int w = (int) image.getWidth();
+        int h = (int) image.getHeight();
+        BufferedImage picture = new BufferedImage(w, h, BufferedImage.TYPE_INT_RGB);
+        PixelReader pixels = image.getPixelReader();
+        for (int y = 0; y < h; y++) {
+            for (int x = 0; x < w; x++) {
+                picture.setRGB(x, y, pixels.getArgb(x, y));
+            }
+        }
+        try {
+            Files.createDirectories(file.toAbsolutePath().getParent());
+            ImageIO.write(picture, "png", file.toFile());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public void close() {
+        fx(() -> {
+            window.end();
+            return true;
+        });
+    }
+}

@@ -1,0 +1,75 @@
+package org.drillsheaf.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextInputControl;
+
+/** What is to be seen in a scene graph. */
+final class Seen {
+    private Seen() {}
+
+    /** Calls back with every node that is to be seen, parents first. */
+    static void walk(Node node, Consumer<Node> visitor) {
+        if (!node.isVisible()) {
+            return;
+        }
+        visitor.accept(node);
+        if (node instanceof Parent parent) {
+            for (Node child : List.copyOf(parent.getChildrenUnmodifiable())) {
+                walk(child, visitor);
+            }
+        }
+    }
+
+    /** All texts. */
+    static List<String> texts(Node root) {
+        List<String> texts = new ArrayList<>();
+        walk(root, node -> {
+            if (node instanceof Labeled labeled
+                    && labeled.getText() != null
+                    && !labeled.getText().isEmpty()) {
+                texts.add(labeled.getText());
+            } else if (node instanceof TextInputControl field
+                    && !field.getText().isEmpty()) {
+                texts.add(field.getText());
+            }
+        });
+        return texts;
+    }
+
+    /** The first control with this text or this name for screen readers; controls before plain texts. */
+    static Optional<Node> find(Node root, String text) {
+        List<Node> controls = new ArrayList<>();
+        List<Node> others = new ArrayList<>();
+        walk(root, node -> {
+            boolean named = text.equals(node.getAccessibleText())
+                    || text.equals(node.getAccessibleRoleDescription())
+                    || node instanceof Labeled labeled && text.equals(labeled.getText());
+            if (named) {
+                (node.isFocusTraversable() ? controls : others).add(node);
+            }
+        });
+        return controls.stream().findFirst().or(() -> others.stream().findFirst());
+    }
+
+    /** What a screen reader says a control is called. */
+    static String name(Node node) {
+        Object text = node.queryAccessibleAttribute(javafx.scene.AccessibleAttribute.TEXT);
+        String said = node.getAccessibleText() != null ? node.getAccessibleText() : text == null ? "" : text.toString();
+        if (node instanceof TextInputControl) {
+            // The text of a field is what is typed in it; its name is the label that belongs to it, or its role.
+            Object label = node.queryAccessibleAttribute(javafx.scene.AccessibleAttribute.LABELED_BY);
+            String role = node.getAccessibleRoleDescription();
+            return role != null ? role : label == null ? "" : "labelled";
+        }
+        if (said.isEmpty() && node instanceof javafx.scene.control.ScrollPane) {
+            return "scrolls"; // has nothing to say; what it holds speaks
+        }
+        return said;
+    }
+}
