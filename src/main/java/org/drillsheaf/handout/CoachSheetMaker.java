@@ -1,11 +1,12 @@
 package org.drillsheaf.handout;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.drillsheaf.drill.Goal;
 import org.drillsheaf.drill.check.Readability;
 import org.drillsheaf.handout.page.ClientHandout;
@@ -14,6 +15,7 @@ import org.drillsheaf.handout.page.DrillBlock;
 import org.drillsheaf.handout.page.Frame;
 import org.drillsheaf.handout.page.Messages;
 import org.drillsheaf.handout.page.Told;
+import org.drillsheaf.program.Alternative;
 import org.drillsheaf.program.CoachWishes;
 import org.drillsheaf.program.Entry;
 import org.drillsheaf.program.Program;
@@ -22,6 +24,7 @@ import org.drillsheaf.program.Vocabulary;
 import org.drillsheaf.screen.CoachStrip;
 import org.drillsheaf.screen.Evidence;
 import org.drillsheaf.screen.Finding;
+import org.drillsheaf.screen.MovementTest;
 import org.drillsheaf.screen.PresentationReading;
 import org.drillsheaf.screen.Reading;
 import org.drillsheaf.screen.Verdict;
@@ -52,32 +55,59 @@ final class CoachSheetMaker {
                 reading.nextTest().map(n -> n.reason()),
                 drills(program),
                 program.proof().words(),
+                aims(program),
                 cautions(order, program, handout),
                 changed(order.now().wishes()),
-                order.now().safety().remarks(),
+                order.now().safety().remarks().stream()
+                        .map(CoachSheetMaker::english)
+                        .toList(),
                 grade(handout),
                 report(order, program, handout));
     }
 
-    private static List<CoachSheet.Row> rows(DocumentOrder order) {
+    private List<CoachSheet.Row> rows(DocumentOrder order) {
+        List<Finding> findings = order.now().reading().findings();
         List<CoachSheet.Row> rows = new ArrayList<>();
         String before = "";
-        for (Finding finding : order.now().reading().findings()) {
+        for (Finding finding : findings) {
             CoachStrip strip =
                     CoachStrip.of(order.client(), order.now().reading().age(), finding);
-            String test = finding.test().name();
+            String id = finding.test().id();
+            int same = (int)
+                    findings.stream().filter(f -> f.test().id().equals(id)).count();
+            boolean placed = strip.errors().isPresent();
             rows.add(new CoachSheet.Row(
-                    test,
-                    !test.equals(before),
+                    test(finding.test()),
+                    id.equals(before) ? 0 : same,
                     finding.side().map(s -> s.id()),
-                    strip.errors().isPresent() ? Optional.of(strip.errors().getAsDouble()) : Optional.empty(),
+                    placed ? Optional.of(strip.errors().getAsDouble()) : Optional.empty(),
                     finding.values(),
                     finding.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
-                    finding.kindWords(),
-                    strip.cutoff().isEmpty() ? finding.reason() : strip.cutoff() + " ± " + strip.error()));
-            before = test;
+                    finding(finding),
+                    strip.cutoff().isEmpty() ? "" : strip.cutoff() + " ± " + strip.error(),
+                    strip.cutoff().isEmpty() ? finding.reason() : ""));
+            before = id;
         }
         return rows;
+    }
+
+    /** The name on screen for a sheet in English, else the one that clients read, which is there in every language. */
+    private Told test(MovementTest test) {
+        return messages.language().equals("en")
+                ? english(test.name())
+                : Told.best(test.names().client(), languages());
+    }
+
+    private Told finding(Finding finding) {
+        String kind = "finding."
+                + finding.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        String words = finding.kindWords();
+        String more = words.substring(finding.kind().words().length());
+        return new Told(messages.say(kind, Map.of()) + more, messages.language());
+    }
+
+    private static Told english(String text) {
+        return new Told(text, "en");
     }
 
     private static String headline(Reading reading) {
@@ -107,53 +137,78 @@ final class CoachSheetMaker {
     private List<CoachSheet.Why> drills(Program program) {
         List<CoachSheet.Why> whys = new ArrayList<>();
         for (Entry entry : program.now().entries()) {
-            Optional<Served> best = entry.serves().stream()
-                    .max(Comparator.comparingInt(Served::adds).thenComparingInt(Served::strength));
+            Optional<Alternative> next = entry.alternatives().stream().findFirst();
             whys.add(new CoachSheet.Why(
                     whys.size() + 1,
                     drill(entry.drill()),
-                    best.map(s -> goal(s.goal())).orElse("–"),
-                    best.map(Served::strength).orElse(0),
-                    String.join("; ", entry.reasons()),
-                    entry.alternatives().stream()
-                            .findFirst()
-                            .map(a -> drill(a.drill()) + ": " + a.words())
-                            .orElse("–")));
+                    entry.reasons().stream().map(r -> reason(r, entry)).toList(),
+                    next.map(a -> drill(a.drill())),
+                    next.map(a -> Math.max(0, a.cost().coverage())).orElse(0)));
         }
         return whys;
     }
 
+    /** A reason that names a goal begins with the goal and its strength; both get a column of their own. */
+    private CoachSheet.Reason reason(String text, Entry entry) {
+        for (Served served : entry.serves()) {
+            Goal goal = goals().get(served.goal());
+            String start = (goal == null ? served.goal() : goal.name().english()) + ", strength " + served.strength();
+            int colon = text.indexOf(": ");
+            if (text.startsWith(start) && colon > 0) {
+                return new CoachSheet.Reason(
+                        Optional.of(goal(served.goal())), served.strength(), text.substring(colon + 2));
+            }
+        }
+        return new CoachSheet.Reason(Optional.empty(), 0, text);
+    }
+
+    private List<CoachSheet.Aim> aims(Program program) {
+        return program.now().goals().stream()
+                .filter(covered -> covered.need().target() > 0)
+                .map(covered -> new CoachSheet.Aim(
+                        goal(covered.need().goal()),
+                        covered.need().weight(),
+                        covered.need().target(),
+                        covered.covered()))
+                .toList();
+    }
+
     /** What the conditions changed, drill by drill, and the sentences that the client got. */
-    private List<String> cautions(DocumentOrder order, Program program, ClientHandout handout) {
-        LinkedHashSet<String> lines = new LinkedHashSet<>();
+    private List<Told> cautions(DocumentOrder order, Program program, ClientHandout handout) {
+        LinkedHashSet<Told> lines = new LinkedHashSet<>();
         order.now()
                 .safety()
                 .active()
-                .forEach(a -> lines.add(a.condition().name().best(languages())));
+                .forEach(a -> lines.add(Told.best(a.condition().name(), languages())));
         int number = 0;
         for (Entry entry : program.now().entries()) {
             number++;
             if (!entry.variants().isEmpty()) {
-                lines.add(number + " " + drill(entry.drill()) + ": " + String.join(", ", entry.variants()));
+                Told name = drill(entry.drill());
+                lines.add(new Told(
+                        number + " " + name.text() + ": " + String.join(", ", entry.variants()), name.language()));
             }
         }
-        handout.cautions().forEach(c -> lines.add(c.text().text()));
+        handout.cautions().forEach(c -> lines.add(c.text()));
         return List.copyOf(lines);
     }
 
-    private List<String> changed(CoachWishes wishes) {
+    private List<Told> changed(CoachWishes wishes) {
         List<String> lines = new ArrayList<>();
         wishes.start().ifPresent(s -> lines.add(s.phase().title() + ": " + s.reason()));
         wishes.weights()
-                .forEach(w ->
-                        lines.add(w.phase().title() + ", " + goal(w.goal()) + " " + w.weight() + ": " + w.reason()));
+                .forEach(w -> lines.add(
+                        w.phase().title() + ", " + goal(w.goal()).text() + " " + w.weight() + ": " + w.reason()));
         wishes.pins()
-                .forEach(p -> lines.add(p.kind().id().replace('-', ' ') + ", " + drill(p.drill()) + ": " + p.reason()));
-        wishes.doses().forEach(d -> lines.add(drill(d.drill()) + ": " + d.reason()));
+                .forEach(p -> lines.add(p.kind().id().replace('-', ' ') + ", "
+                        + drill(p.drill()).text() + ": " + p.reason()));
+        wishes.doses().forEach(d -> lines.add(drill(d.drill()).text() + ": " + d.reason()));
         wishes.order()
                 .forEach(o -> lines.add(o.phase().title() + ": "
-                        + String.join(", ", o.drills().stream().map(this::drill).toList())));
-        return lines;
+                        + String.join(
+                                ", ",
+                                o.drills().stream().map(id -> drill(id).text()).toList())));
+        return lines.stream().map(CoachSheetMaker::english).toList();
     }
 
     /** Over every sentence of the drills as they are printed. */
@@ -178,41 +233,54 @@ final class CoachSheetMaker {
                 : String.join(
                         messages.say("list.comma", Map.of()),
                         handout.things().stream().map(Told::text).toList());
-        String minutes = handout.minutes() + " min × " + handout.sessionsPerWeek();
-        List<CoachSheet.Item> items = new ArrayList<>();
-        items.add(new CoachSheet.Item("1", things));
-        items.add(new CoachSheet.Item("2", order.client().coach()));
-        for (String id : List.of("3", "4", "5", "6")) {
-            items.add(new CoachSheet.Item(id, messages.say("report.fixed." + id, Map.of())));
+        String minutes = messages.say(
+                "report.minutes", Map.of("minutes", handout.minutes(), "sessions", handout.sessionsPerWeek()));
+        Map<String, Told> values = new TreeMap<>();
+        for (String id : List.of("3", "4", "5", "6", "8", "9", "10", "11", "12", "14")) {
+            values.put(id, own(messages.say("report.fixed." + id, Map.of())));
         }
-        items.add(new CoachSheet.Item("7", String.join("; ", program.startReasons())));
-        items.add(new CoachSheet.Item("8", handout.drills().size() + " × " + messages.say("report.fixed.8", Map.of())));
-        for (String id : List.of("9", "10", "11")) {
-            items.add(new CoachSheet.Item(id, messages.say("report.fixed." + id, Map.of())));
-        }
-        items.add(new CoachSheet.Item("12", messages.say("report.fixed.12", Map.of())));
-        items.add(new CoachSheet.Item("13", minutes));
-        items.add(new CoachSheet.Item("14", messages.say("report.fixed.14", Map.of())));
-        items.add(new CoachSheet.Item("15", program.start().title()));
-        items.add(new CoachSheet.Item("16", ""));
-        return items;
+        values.put("1", own(things));
+        values.put("2", own(order.client().coach()));
+        values.put("7", english(String.join("; ", program.startReasons())));
+        values.put("13", own(minutes));
+        values.put(
+                "15",
+                Told.best(
+                        vocabulary
+                                .phases()
+                                .rows()
+                                .get(program.start().ordinal())
+                                .name(),
+                        languages()));
+        return IntStream.rangeClosed(1, 16)
+                .mapToObj(String::valueOf)
+                .map(id -> new CoachSheet.Item(id, Optional.ofNullable(values.get(id))))
+                .toList();
+    }
+
+    private Told own(String text) {
+        return new Told(text, messages.language());
     }
 
     private List<String> languages() {
         return List.of(messages.language(), "en");
     }
 
-    private String drill(String id) {
+    private Told drill(String id) {
         return vocabulary
                 .library()
                 .catalogue()
                 .drill(id)
-                .map(d -> d.name().best(languages()))
-                .orElse(id);
+                .map(d -> Told.best(d.name(), languages()))
+                .orElse(own(id));
     }
 
-    private String goal(String id) {
-        Goal goal = vocabulary.library().catalogue().words().goals().get(id);
-        return goal == null ? id : goal.name().best(languages());
+    private Map<String, Goal> goals() {
+        return vocabulary.library().catalogue().words().goals();
+    }
+
+    private Told goal(String id) {
+        Goal goal = goals().get(id);
+        return goal == null ? own(id) : Told.best(goal.name(), languages());
     }
 }

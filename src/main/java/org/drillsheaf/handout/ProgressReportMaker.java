@@ -21,8 +21,9 @@ import org.drillsheaf.screen.TestChange;
 
 /** Puts the values of the visits side by side; what counts as a change was decided by the re-screen. */
 final class ProgressReportMaker {
-    private static final double CHART_WIDTH = 66;
-    private static final double CHART_HEIGHT = 9;
+    private static final double SIDED_WIDTH = 66;
+    private static final double UNSIDED_WIDTH = 56;
+    private static final double CHART_HEIGHT = 8;
 
     private final Vocabulary vocabulary;
     private final Messages messages;
@@ -44,8 +45,8 @@ final class ProgressReportMaker {
         List<ProgressReport.Numbers> numbers = new ArrayList<>();
         for (List<TestChange> sides : byTest.values()) {
             List<ProgressReport.Panel> panels = new ArrayList<>();
+            numbers.add(numbers(order, sides, frame));
             for (TestChange side : sides) {
-                numbers.add(numbers(order, side, frame));
                 panel(order, side, sides).ifPresent(panels::add);
             }
             if (!panels.isEmpty()) {
@@ -111,13 +112,18 @@ final class ProgressReportMaker {
         double sign = scale.lowerIsFuller() ? -1 : 1;
         List<Double> places =
                 values.stream().map(v -> share(sign, v, low, high)).toList();
+        double width = change.side().isPresent() ? SIDED_WIDTH : UNSIDED_WIDTH;
+        double first = values.get(0);
+        double last = values.get(values.size() - 1);
         return Optional.of(new ProgressReport.Panel(
                 side(change),
-                ChangeScale.shown(change.test(), values.get(0)),
-                ChangeScale.shown(change.test(), values.get(values.size() - 1)),
+                shown(change.test(), first),
+                places.get(0) * width,
+                shown(change.test(), last),
+                places.get(places.size() - 1) * width,
                 change.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
-                change.difference().replaceFirst("^[+−-]", ""),
-                change.smallestChange(),
+                shown(change.test(), Math.abs(last - first)),
+                shown(change.test(), scale.change()),
                 strips.progress(
                         places,
                         scale.aim().isPresent()
@@ -125,8 +131,15 @@ final class ProgressReportMaker {
                                 : Optional.empty(),
                         scale.change() / (high - low),
                         change.kind() != TestChange.Kind.NO_REAL_CHANGE,
-                        CHART_WIDTH,
+                        width,
                         CHART_HEIGHT)));
+    }
+
+    /** A value with its unit as the page's language writes it, with a true minus. */
+    private String shown(MovementTest test, double value) {
+        String words =
+                messages.say("value." + test.unit().id(), Map.of("value", Math.round(Math.abs(value) * 100) / 100.0));
+        return value < 0 ? "−" + words : words;
     }
 
     /** 0 to 1 along the chart; to the right is fuller. */
@@ -156,22 +169,25 @@ final class ProgressReportMaker {
                 : measured.flatMap(Measurement::value);
     }
 
-    private ProgressReport.Numbers numbers(DocumentOrder order, TestChange change, Frame frame) {
-        ChangeScale scale = scale(order, change.test());
-        List<String> values = order.visits().stream()
-                .map(v -> v.reading()
-                        .finding(change.test().id(), change.side())
-                        .flatMap(f -> value(f, change))
-                        .map(value -> ChangeScale.shown(change.test(), value))
-                        .orElse("–"))
-                .toList();
+    private ProgressReport.Numbers numbers(DocumentOrder order, List<TestChange> sides, Frame frame) {
+        TestChange first = sides.get(0);
+        ChangeScale scale = scale(order, first.test());
         return new ProgressReport.Numbers(
-                name(change, frame),
-                side(change),
-                values,
-                scale.aim().isPresent()
-                        ? ChangeScale.shown(change.test(), scale.aim().getAsDouble())
-                        : "–",
-                scale.change() > 0 ? ChangeScale.shown(change.test(), scale.change()) : "–");
+                name(first, frame),
+                first.side().isPresent(),
+                order.visits().stream()
+                        .map(visit ->
+                                sides.stream().map(side -> number(visit, side)).toList())
+                        .toList(),
+                scale.aim().isPresent() ? shown(first.test(), scale.aim().getAsDouble()) : "–",
+                scale.change() > 0 ? shown(first.test(), scale.change()) : "–");
+    }
+
+    private String number(DocumentOrder.Seen visit, TestChange change) {
+        return visit.reading()
+                .finding(change.test().id(), change.side())
+                .flatMap(f -> value(f, change))
+                .map(value -> shown(change.test(), value))
+                .orElse("–");
     }
 }

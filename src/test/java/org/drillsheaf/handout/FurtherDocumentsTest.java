@@ -101,7 +101,12 @@ class FurtherDocumentsTest {
                         new ProgressReport.Row(
                                 "Thigh drop", true, List.of(panel("left", "better"), panel("right", "worse"))),
                         new ProgressReport.Row("Squat depth", false, List.of(panel("", "no-real-change")))),
-                List.of(new ProgressReport.Numbers("Thigh drop", "left", List.of("−2°", "−9°", "−13°"), "−23°", "9°")),
+                List.of(new ProgressReport.Numbers(
+                        "Thigh drop",
+                        true,
+                        List.of(List.of("−2°", "−4°"), List.of("−9°", "–"), List.of("−13°", "−6°")),
+                        "−23°",
+                        "9°")),
                 "advance",
                 2,
                 "Restore",
@@ -122,41 +127,29 @@ class FurtherDocumentsTest {
         return new ProgressReport.Panel(
                 side,
                 "−2°",
+                13.2,
                 "−13°",
+                46.2,
                 verdict,
                 "11°",
                 "9°",
                 new Strips(0x1A1A1A, 0xB3471B, 0x595959)
-                        .progress(List.of(0.2, 0.4, 0.7), Optional.of(0.9), 0.2, true, 66, 9));
+                        .progress(List.of(0.2, 0.4, 0.7), Optional.of(0.9), 0.2, true, side.isEmpty() ? 56 : 66, 8));
     }
 
     private static CoachSheet coachSheet(Frame frame) {
         List<CoachSheet.Item> items = IntStream.rangeClosed(1, 16)
-                .mapToObj(n -> new CoachSheet.Item(String.valueOf(n), n == 16 ? "" : "so it is"))
+                .mapToObj(n -> new CoachSheet.Item(
+                        String.valueOf(n), n == 16 ? Optional.empty() : Optional.of(SampleDocuments.told("so it is"))))
                 .toList();
         return new CoachSheet(
                 frame,
                 47,
                 172,
                 List.of(
-                        new CoachSheet.Row(
-                                "Side-lying thigh drop",
-                                true,
-                                Optional.of("left"),
-                                Optional.of(-9.0),
-                                "−8°",
-                                "limited",
-                                "limited",
-                                "−23° ± 3°"),
-                        new CoachSheet.Row(
-                                "Joint laxity count",
-                                true,
-                                Optional.empty(),
-                                Optional.empty(),
-                                "1 point",
-                                "full",
-                                "full",
-                                "lax from 5 points")),
+                        row("Side-lying thigh drop", 2, Optional.of("left"), Optional.of(-9.0), "−8°", "−23° ± 3°", ""),
+                        row("Side-lying thigh drop", 0, Optional.of("right"), Optional.of(0.5), "−22°", "", ""),
+                        row("Joint laxity count", 1, Optional.empty(), Optional.empty(), "1 point", "", "lax from 5")),
                 "Extension-dominant, both sides (holds, clear)",
                 List.of(new CoachSheet.Guess(
                         "Extension-dominant, both sides",
@@ -166,13 +159,41 @@ class FurtherDocumentsTest {
                         List.of())),
                 Optional.of("Repeat hip internal rotation"),
                 List.of(new CoachSheet.Why(
-                        1, "Wall lean with long breath", "Full exhale", 3, "breath out 3 s", "none")),
+                        1,
+                        SampleDocuments.told("Wall lean with long breath"),
+                        List.of(
+                                new CoachSheet.Reason(
+                                        Optional.of(SampleDocuments.told("Full exhale")), 3, "breath out 3 s"),
+                                new CoachSheet.Reason(Optional.empty(), 0, "known from before")),
+                        Optional.of(SampleDocuments.told("Sit and hum")),
+                        4)),
                 "Proved best.",
-                List.of("Your left hip: do not bend it past a square corner."),
-                List.of("Restore, side abdominals 2: likes them"),
+                List.of(new CoachSheet.Aim(SampleDocuments.told("Full exhale"), 5, 4, 3)),
+                List.of(SampleDocuments.told("Your left hip: do not bend it past a square corner.")),
+                List.of(SampleDocuments.told("Restore, side abdominals 2: likes them")),
                 List.of(),
                 1.2,
                 items);
+    }
+
+    private static CoachSheet.Row row(
+            String test,
+            int rows,
+            Optional<String> side,
+            Optional<Double> errors,
+            String value,
+            String cutoff,
+            String reason) {
+        return new CoachSheet.Row(
+                SampleDocuments.told(test),
+                rows,
+                side,
+                errors,
+                value,
+                "limited",
+                SampleDocuments.told("limited"),
+                cutoff,
+                reason);
     }
 
     private static ClientHandout handout(Paper paper, boolean large, String language, int drills) {

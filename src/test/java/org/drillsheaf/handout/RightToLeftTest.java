@@ -37,8 +37,8 @@ class RightToLeftTest {
         String text = letters(PdfProof.text(print(handout)));
         assertThat(text)
                 .contains(ARABIC.say("stop.rest", Map.of()), ARABIC.say("feel.title", Map.of()))
-                .contains("لا تبدأ اليوم")
-                .contains("ضربة على الرأس وأنت تأخذ")
+                .contains("لا تبدؤوا اليوم")
+                .contains("ضربة على الرأس مع أخذ")
                 .contains("الاتكاء على الحائط")
                 .contains("Feet on the wall");
         assertThat(Stream.of(ARABIC.say("stop.help.signs", Map.of()).split("[|]")))
@@ -52,7 +52,7 @@ class RightToLeftTest {
         assertThat(PdfProof.structure(pdf).stream().filter(line -> line.contains("Figure")))
                 .anyMatch(line -> line.contains("الصورة أ"))
                 .allMatch(line -> line.codePoints().noneMatch(point -> point >= 0xFB50 && point <= 0xFEFC));
-        assertThat(PdfProof.drawnWith(pdf, "توقف").values())
+        assertThat(PdfProof.drawnWith(pdf, "توقفوا").values())
                 .allSatisfy(fonts -> assertThat(fonts).anyMatch(font -> font.contains("DejaVuSans")));
     }
 

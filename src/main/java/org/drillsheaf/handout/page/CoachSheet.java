@@ -4,13 +4,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * For the coach and the file: what was measured, what it was read as, and why these drills. Words of the trade come from the
- * reading and the program and stand in the house's language.
+ * For the coach and the file: what was measured, what it was read as, and why these drills. Sentences of the reading and the
+ * program come in English.
  *
  * @param statureCm whole centimetres
  * @param headline what is held, in one line
  * @param settleMost the one test that would settle most
  * @param proof how good the program is
+ * @param aims what the phase asks for
  * @param cautions what was acted on
  * @param changed what the coach changed, each with its reason
  * @param assumed settings that took their cautious default, and those that were loosened
@@ -27,9 +28,10 @@ public record CoachSheet(
         Optional<String> settleMost,
         List<Why> drills,
         String proof,
-        List<String> cautions,
-        List<String> changed,
-        List<String> assumed,
+        List<Aim> aims,
+        List<Told> cautions,
+        List<Told> changed,
+        List<Told> assumed,
         double grade,
         List<Item> report)
         implements Document {
@@ -37,21 +39,24 @@ public record CoachSheet(
     /**
      * One value of the screen.
      *
-     * @param first whether it is the first row of its test
+     * @param rows how many values the test has, at its first one; 0 at the others
      * @param side {@code left}, {@code right} or empty
      * @param errors distance from the cut-off in errors, more is fuller; empty for words only
      * @param kind {@code limited}, {@code at-the-line}, {@code full}, {@code beyond-expected}, {@code painful},
      *     {@code not-tested} or {@code no-reference}
+     * @param cutoff with its error; empty where there is none
+     * @param reason the rule in words, where no cut-off can be shown
      */
     public record Row(
-            String test,
-            boolean first,
+            Told test,
+            int rows,
             Optional<String> side,
             Optional<Double> errors,
             String value,
             String kind,
-            String finding,
-            String cutoff) {}
+            Told finding,
+            String cutoff,
+            String reason) {}
 
     /** One presentation that is held or open, with its evidence. */
     public record Guess(
@@ -63,8 +68,29 @@ public record CoachSheet(
         }
     }
 
-    /** Why a drill is there. */
-    public record Why(int number, String name, String serves, int strength, String because, String nextBest) {}
+    /**
+     * Why a drill is there.
+     *
+     * @param reasons at least one
+     * @param nextBest the drill that would take its place
+     * @param less weighted coverage that the next best would cost
+     */
+    public record Why(int number, Told name, List<Reason> reasons, Optional<Told> nextBest, int less) {
+        public Why {
+            reasons = List.copyOf(reasons);
+        }
+    }
+
+    /**
+     * One reason for a drill.
+     *
+     * @param serves the goal, where it is one
+     * @param strength 1 to 3; 0 without a goal
+     */
+    public record Reason(Optional<Told> serves, int strength, String because) {}
+
+    /** What the phase asks for, and how far the drills go. */
+    public record Aim(Told goal, int weight, int target, int covered) {}
 
     /**
      * One item of the reporting template.
@@ -72,12 +98,13 @@ public record CoachSheet(
      * @param id number of the item; its phrase is {@code report.<id>}
      * @param value what holds for this program; empty for a line to write on
      */
-    public record Item(String id, String value) {}
+    public record Item(String id, Optional<Told> value) {}
 
     public CoachSheet {
         screen = List.copyOf(screen);
         guesses = List.copyOf(guesses);
         drills = List.copyOf(drills);
+        aims = List.copyOf(aims);
         cautions = List.copyOf(cautions);
         changed = List.copyOf(changed);
         assumed = List.copyOf(assumed);

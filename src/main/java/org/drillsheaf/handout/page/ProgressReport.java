@@ -41,12 +41,26 @@ public record ProgressReport(
      * @param verdict {@code better}, {@code no-real-change} or {@code worse}
      * @param by how much, without a sign
      * @param change smallest real change
+     * @param beforeAt where the first value stands, millimetres from the left edge of the chart
+     * @param nowAt where the last value stands
      */
     public record Panel(
-            String side, String before, String now, String verdict, String by, String change, Picture chart) {}
+            String side,
+            String before,
+            double beforeAt,
+            String now,
+            double nowAt,
+            String verdict,
+            String by,
+            String change,
+            Picture chart) {}
 
-    /** One line of the table that says the same without a chart. */
-    public record Numbers(String test, String side, List<String> values, String aim, String change) {
+    /**
+     * One test in the table that says the same without a chart.
+     *
+     * @param values a visit each; of a test with sides left before right
+     */
+    public record Numbers(String test, boolean sided, List<List<String>> values, String aim, String change) {
         public Numbers {
             values = List.copyOf(values);
         }

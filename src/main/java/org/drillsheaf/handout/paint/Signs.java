@@ -93,6 +93,24 @@ public record Signs(int ink, int accent, int figureTint, int grey) {
     }
 
     /**
+     * Three squares, as many filled as the strength.
+     *
+     * @param edge of a square in millimetres
+     */
+    public Picture strength(int strength, double edge) {
+        double step = edge * 1.25;
+        return new Picture(2 * step + edge, edge, surface -> {
+            for (int square = 0; square < 3; square++) {
+                Rectangle2D box = new Rectangle2D.Double(square * step + 0.15, 0.15, edge - 0.3, edge - 0.3);
+                if (square < strength) {
+                    fill(surface, box, ink);
+                }
+                draw(surface, box, ink, 0.3, BasicStroke.JOIN_MITER);
+            }
+        });
+    }
+
+    /**
      * Ten cells, those of the wanted effort filled.
      *
      * @param height of a cell in millimetres

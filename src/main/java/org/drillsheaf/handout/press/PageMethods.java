@@ -100,6 +100,7 @@ final class PageMethods {
             case "feel" -> signs.feel(number(a, 1));
             case "not-feel" -> signs.notFeel(number(a, 1));
             case "coach-strip" -> strips.coach(number(a, 1), text(a, 2), number(a, 3), number(a, 4));
+            case "strength" -> signs.strength((int) number(a, 1), number(a, 2));
             case "mark" -> strips.mark(text(a, 1), number(a, 2));
             case "verdict" -> strips.verdict(text(a, 1), number(a, 2));
             case "tick" -> signs.tick(number(a, 1));
