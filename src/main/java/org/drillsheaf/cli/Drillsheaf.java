@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import org.drillsheaf.desk.DeskLaunch;
+import org.drillsheaf.store.sql.StoreFailure;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -20,7 +21,8 @@ import picocli.CommandLine.Command;
             CheckCommand.class,
             PrintCommand.class,
             CatalogueCommand.class,
-            DeskCommand.class
+            DeskCommand.class,
+            StoreCommand.class
         },
         footer = {
             "",
@@ -57,6 +59,10 @@ public final class Drillsheaf implements Runnable {
             if (failure instanceof BadInput bad) {
                 bad.problems().forEach(p -> err.println(p.message()));
                 return ExitCode.BAD_INPUT;
+            }
+            if (failure instanceof StoreFailure record) {
+                err.println(record.problem().message());
+                return ExitCode.of(record);
             }
             throw failure;
         });

@@ -13,6 +13,8 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
 import org.drillsheaf.YamlNode;
 
 /** Reads and writes whole files, and says in one sentence why that did not work. Never leaves a half-written file. */
@@ -95,12 +97,36 @@ final class TextFile {
         }
     }
 
+    /** The same for a file that only its owner may read. */
+    static void writePrivately(Path file, byte[] bytes) {
+        Path part = file.resolveSibling("." + file.getFileName() + ".part");
+        try {
+            removeQuietly(part);
+            Files.createFile(part, ownersOnly(file));
+            write(file, bytes);
+        } catch (IOException e) {
+            throw BadInput.because(
+                    file.toString(),
+                    "The file cannot be written (" + reason(e) + ")",
+                    "Choose another folder with --out");
+        }
+    }
+
+    private static FileAttribute<?>[] ownersOnly(Path file) {
+        return file.getFileSystem().supportedFileAttributeViews().contains("posix")
+                ? new FileAttribute<?>[] {
+                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
+                }
+                : new FileAttribute<?>[0];
+    }
+
     private static String reason(IOException e) {
         String message = e.getMessage();
         return message == null ? e.getClass().getSimpleName() : message;
     }
 
-    private static void removeQuietly(Path part) {
+    /** Removes a file that was only half made. */
+    static void removeQuietly(Path part) {
         try {
             Files.deleteIfExists(part);
         } catch (IOException e) {

@@ -10,7 +10,11 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
+import org.drillsheaf.store.sql.Database;
+import org.drillsheaf.store.sql.Migrations;
 import org.drillsheaf.store.sql.Passphrase;
 import org.drillsheaf.store.sql.StoreAddress;
 
@@ -50,6 +54,37 @@ enum Engines {
             return Files.readString(Path.of("samples/clients", client + ".yaml"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    /** A statement past the record, as somebody with the server's password could do it. */
+    static void behindOurBack(StoreAddress address, String sql) throws SQLException {
+        String url = ((StoreAddress.Server) address).url();
+        try (Connection connection = java.sql.DriverManager.getConnection(url, "postgres", "")) {
+            connection.createStatement().execute(sql);
+        }
+    }
+
+    /** The tables of the record that the engine itself knows of. */
+    static List<String> tables(StoreAddress address, Passphrase passphrase) {
+        try (Database database = Database.open(address, passphrase)) {
+            return database.read(handle -> handle.createQuery("SELECT table_name FROM information_schema.tables"
+                            + " WHERE table_schema = current_schema AND table_name <> 'flyway_schema_history'")
+                    .mapTo(String.class)
+                    .list());
+        }
+    }
+
+    /** Makes a file as an earlier version of the program left it. */
+    static void recordOfVersion(int version, StoreAddress.File file, Passphrase passphrase) {
+        try (Database database = Database.create(file, passphrase)) {
+            Migrations.runUpTo(database, version);
+        }
+    }
+
+    static Optional<Integer> version(StoreAddress.File file, Passphrase passphrase) {
+        try (Database database = Database.openToRead(file, passphrase)) {
+            return Migrations.version(database);
         }
     }
 

@@ -9,6 +9,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.drillsheaf.store.sql.Database;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
@@ -78,6 +79,20 @@ public final class Audit {
         handle.createUpdate("UPDATE ledger SET chain = :chain")
                 .bind("chain", chain)
                 .execute();
+    }
+
+    /** Writes an entry about the record as a whole, in a transaction of its own. */
+    public void noteOfStore(AuditEntry.Deed deed, String who) {
+        noteAlone(new Note(who, deed, AuditEntry.Kind.STORE, "record", "", 0, List.of()));
+    }
+
+    /** Writes an entry about a whole client, in a transaction of its own. */
+    public void noteOfClient(AuditEntry.Deed deed, UUID client, String who) {
+        noteAlone(new Note(who, deed, AuditEntry.Kind.CLIENT, client.toString(), "", 0, List.of()));
+    }
+
+    private void noteAlone(Note note) {
+        database.writeOnly(handle -> note(handle, List.of(note)));
     }
 
     private record Ledger(long number, String chain) {}

@@ -38,17 +38,23 @@ final class ClientRows {
 
     static void insertClient(Handle handle, UUID key, String id) {
         handle.createUpdate(
-                        "INSERT INTO client (client_key, client_id, full_name, coach, born) VALUES (:key, :id, '', '', '')")
+                        "INSERT INTO client (client_key, client_id, full_name, coach, born) VALUES (:key, :id, '', '',"
+                                + " '')")
                 .bind("key", key)
                 .bind("id", id)
                 .execute();
     }
 
     static boolean insertPart(Handle handle, UUID client, Part part) {
-        handle.createUpdate(
-                        """
-                        INSERT INTO client_part (client_key, part, part_version, body, saved_by, saved_at)
-                        VALUES (:client, :part, :version, :body, :by, :at)""")
+        insertPart(handle, "client_part", client, part);
+        insertPart(handle, "client_part_version", client, part);
+        return true;
+    }
+
+    /** Into the table of the newest versions or that of all; they have the same columns. */
+    private static void insertPart(Handle handle, String table, UUID client, Part part) {
+        handle.createUpdate("INSERT INTO " + table + " (client_key, part, part_version, body, saved_by, saved_at)"
+                        + " VALUES (:client, :part, :version, :body, :by, :at)")
                 .bind("client", client)
                 .bind("part", part.key().text())
                 .bind("version", part.version())
@@ -56,8 +62,6 @@ final class ClientRows {
                 .bind("by", part.savedBy())
                 .bind("at", part.savedAt().atOffset(ZoneOffset.UTC))
                 .execute();
-        insertVersion(handle, client, part);
-        return true;
     }
 
     /** False when the row no longer has the version before this one. */
@@ -75,23 +79,9 @@ final class ClientRows {
                 .bind("before", part.version() - 1)
                 .execute();
         if (rows == 1) {
-            insertVersion(handle, client, part);
+            insertPart(handle, "client_part_version", client, part);
         }
         return rows == 1;
-    }
-
-    private static void insertVersion(Handle handle, UUID client, Part part) {
-        handle.createUpdate(
-                        """
-                        INSERT INTO client_part_version (client_key, part, part_version, body, saved_by, saved_at)
-                        VALUES (:client, :part, :version, :body, :by, :at)""")
-                .bind("client", client)
-                .bind("part", part.key().text())
-                .bind("version", part.version())
-                .bind("body", part.content().map(Content::text).orElse(null))
-                .bind("by", part.savedBy())
-                .bind("at", part.savedAt().atOffset(ZoneOffset.UTC))
-                .execute();
     }
 
     static void insertClash(Handle handle, UUID key, UUID client, Part mine, long baseVersion) {

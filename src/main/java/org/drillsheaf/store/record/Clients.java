@@ -237,6 +237,16 @@ public final class Clients {
                 .list());
     }
 
+    /** Whether what a part says can be read back; for checking the whole record. */
+    public static boolean isReadable(String body) {
+        try {
+            Content.parse(body);
+            return true;
+        } catch (StoreFailure e) {
+            return false;
+        }
+    }
+
     private static Optional<Part> part(Handle handle, UUID client, PartKey part) {
         return handle.createQuery("SELECT * FROM client_part WHERE client_key = :client AND part = :part")
                 .bind("client", client)

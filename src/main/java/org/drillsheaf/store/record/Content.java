@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.drillsheaf.store.sql.StoreFailure;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -47,7 +48,12 @@ public final class Content {
         try {
             return new Content(JSON.readTree(text));
         } catch (JsonProcessingException e) {
-            throw new IllegalStateException("the record holds a part that is no JSON", e);
+            throw new StoreFailure(
+                    StoreFailure.Kind.DAMAGED,
+                    "the record",
+                    "What is kept here cannot be read any more",
+                    "Leave the record as it is, and restore the newest backup",
+                    e);
         }
     }
 

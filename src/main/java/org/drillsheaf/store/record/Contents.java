@@ -45,14 +45,23 @@ final class Contents {
         return hash;
     }
 
-    /** The bytes of a hash, checked against it. */
-    static byte[] load(Handle handle, String hash) {
+    /** Whether the bytes of a hash are there and fit it. */
+    static boolean isWhole(Handle handle, String hash) {
+        return hash(bytes(handle, hash)).equals(hash);
+    }
+
+    private static byte[] bytes(Handle handle, String hash) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         handle.createQuery("SELECT bytes FROM content_chunk WHERE sha256 = :hash ORDER BY chunk")
                 .bind("hash", hash)
                 .mapTo(byte[].class)
                 .forEach(bytes::writeBytes);
-        byte[] whole = bytes.toByteArray();
+        return bytes.toByteArray();
+    }
+
+    /** The bytes of a hash, checked against it. */
+    static byte[] load(Handle handle, String hash) {
+        byte[] whole = bytes(handle, hash);
         if (!hash(whole).equals(hash)) {
             throw new StoreFailure(
                     StoreFailure.Kind.DAMAGED,

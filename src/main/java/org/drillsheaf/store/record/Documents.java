@@ -37,7 +37,8 @@ public final class Documents {
                             """
                             INSERT INTO document (document_key, client_key, program_key, kind, document_date, language, paper,
                                                   drawn_by, pdf_sha256, handed_out_by, handed_out_at)
-                            VALUES (:key, :client, CAST(:program AS UUID), :kind, :date, :language, :paper, :drawn, :pdf, :by, :at)""")
+                            VALUES (:key, :client, CAST(:program AS UUID), :kind, :date, :language, :paper,
+                                    :drawn, :pdf, :by, :at)""")
                     .bind("key", key)
                     .bind("client", draft.client())
                     .bind("program", draft.program().orElse(null))
@@ -103,6 +104,11 @@ public final class Documents {
     /** SHA-256 of some bytes as this record writes it. */
     public static String hash(byte[] bytes) {
         return Contents.hash(bytes);
+    }
+
+    /** Whether the bytes of a PDF or an input are still what was kept; for checking the whole record. */
+    public static boolean isWhole(Handle handle, String hash) {
+        return Contents.isWhole(handle, hash);
     }
 
     private static Optional<HandedOut> load(Handle handle, UUID key) {

@@ -1,5 +1,6 @@
 package org.drillsheaf.store.sql;
 
+import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.sql.SQLException;
 import java.util.Locale;
@@ -7,7 +8,7 @@ import org.drillsheaf.store.sql.StoreFailure.Kind;
 import org.jspecify.annotations.Nullable;
 
 /** What an engine's complaint means to the person at the desk. */
-final class Complaints {
+public final class Complaints {
     private Complaints() {}
 
     /** Another transaction was in the way; trying again is right. */
@@ -25,7 +26,8 @@ final class Complaints {
                 || code == org.h2.api.ErrorCode.DEADLOCK_1;
     }
 
-    static StoreFailure of(Throwable failure, StoreAddress address) {
+    /** The failure in words; one that has them already is left alone. */
+    public static StoreFailure of(Throwable failure, StoreAddress address) {
         if (failure instanceof StoreFailure known) {
             return known;
         }
@@ -41,8 +43,8 @@ final class Complaints {
                                 kind,
                                 place,
                                 "The passphrase does not open this record",
-                                "Check capitals and keyboard layout and try again; the record cannot be opened without it, a"
-                                        + " backup has the passphrase that was in use on its day")
+                                "Check capitals and keyboard layout and try again; the record cannot be opened without"
+                                        + " it, a backup has the passphrase that was in use on its day")
                         : new StoreFailure(
                                 kind, place, "The server refuses this user or password", "Ask whoever runs the server");
             case DAMAGED ->
@@ -100,7 +102,7 @@ final class Complaints {
         }
         SQLException cause = sqlCause(failure);
         if (cause == null) {
-            return Kind.UNEXPECTED;
+            return failure instanceof IOException && isReadOnly(failure) ? Kind.READ_ONLY : Kind.UNEXPECTED;
         }
         return address instanceof StoreAddress.File ? ofH2(cause) : ofServer(cause);
     }
@@ -158,7 +160,8 @@ final class Complaints {
         return says(t, "no space left")
                 || says(t, "disk full")
                 || says(t, "not enough space")
-                || says(t, "quota exceeded");
+                || says(t, "quota exceeded")
+                || says(t, "file too large");
     }
 
     private static boolean says(Throwable t, String words) {

@@ -2,8 +2,13 @@ package org.drillsheaf.store.sql;
 
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
+import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
+import java.util.zip.ZipInputStream;
 import javax.sql.DataSource;
 import org.h2.jdbcx.JdbcDataSource;
 import org.jdbi.v3.core.Handle;
@@ -11,6 +16,7 @@ import org.jdbi.v3.core.HandleCallback;
 import org.jdbi.v3.core.HandleConsumer;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
+import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 import org.postgresql.ds.PGSimpleDataSource;
 
 /**
@@ -31,12 +37,15 @@ public final class Database implements AutoCloseable {
 
     private final StoreAddress address;
     private final Engine engine;
+    private final Passphrase passphrase;
     private final HikariDataSource pool;
     private final Jdbi jdbi;
+    private volatile boolean holdsErased;
 
-    private Database(StoreAddress address, Engine engine, HikariDataSource pool) {
+    private Database(StoreAddress address, Engine engine, Passphrase passphrase, HikariDataSource pool) {
         this.address = address;
         this.engine = engine;
+        this.passphrase = passphrase;
         this.pool = pool;
         this.jdbi = Jdbi.create(pool);
     }
@@ -80,7 +89,7 @@ public final class Database implements AutoCloseable {
         config.setPoolName("record");
         try {
             Engine engine = address instanceof StoreAddress.File ? Engine.H2 : Engine.POSTGRESQL;
-            return new Database(address, engine, new HikariDataSource(config));
+            return new Database(address, engine, passphrase.copy(), new HikariDataSource(config));
         } catch (RuntimeException e) {
             throw Complaints.of(e, address);
         }
@@ -114,6 +123,11 @@ public final class Database implements AutoCloseable {
 
     public StoreAddress address() {
         return address;
+    }
+
+    /** What it was opened with; closed with the database. */
+    public Passphrase passphrase() {
+        return passphrase;
     }
 
     /** The pool, for the migrations. */
@@ -162,6 +176,64 @@ public final class Database implements AutoCloseable {
         });
     }
 
+    /** Questions that all see the record as it is at the first of them, whatever others write meanwhile. */
+    public <T> T snapshot(HandleCallback<T, RuntimeException> questions) {
+        try {
+            return jdbi.inTransaction(TransactionIsolationLevel.REPEATABLE_READ, handle -> {
+                setLazy(handle, 1);
+                T answer = questions.withHandle(handle);
+                setLazy(handle, 0);
+                return answer;
+            });
+        } catch (StoreFailure e) {
+            throw e;
+        } catch (RuntimeException e) {
+            throw Complaints.of(e, address);
+        }
+    }
+
+    /** H2 otherwise puts a whole answer into memory before it gives the first row; PostgreSQL goes by the fetch size. */
+    private void setLazy(Handle handle, int lazy) {
+        if (engine == Engine.H2) {
+            handle.execute("SET LAZY_QUERY_EXECUTION " + lazy);
+        }
+    }
+
+    /**
+     * Copies the open file, with all that is committed, into a new one while others go on writing.
+     *
+     * @param copy must not be there yet
+     */
+    public void copyFile(StoreAddress.File copy) {
+        Path zip = copy.file().resolveSibling(copy.file().getFileName() + ".zip");
+        try {
+            execute("BACKUP TO ?", zip.toString()); // the pages as they lie in the file, encrypted
+            try (ZipInputStream packed = new ZipInputStream(Files.newInputStream(zip))) {
+                packed.getNextEntry();
+                Files.copy(packed, copy.file());
+            } finally {
+                Files.deleteIfExists(zip);
+            }
+            try (FileChannel written = FileChannel.open(copy.file(), StandardOpenOption.WRITE)) {
+                written.force(true);
+            }
+        } catch (IOException e) {
+            throw Complaints.of(e, copy);
+        }
+    }
+
+    /**
+     * From now on something lies in the file that was erased: rows are gone at once, but the engine overwrites their place
+     * later. The file is written anew when it is closed; a server clears up on its own, and is asked to begin.
+     */
+    public void clearUpErased() {
+        if (engine == Engine.H2) {
+            holdsErased = true;
+        } else {
+            execute("VACUUM");
+        }
+    }
+
     /** A statement of its own outside any transaction. */
     public void execute(String sql, Object... values) {
         try (Handle handle = jdbi.open()) {
@@ -173,6 +245,17 @@ public final class Database implements AutoCloseable {
 
     @Override
     public void close() {
-        pool.close();
+        try {
+            if (holdsErased) {
+                execute("SHUTDOWN COMPACT");
+            }
+        } catch (StoreFailure e) {
+            if (e.kind() != StoreFailure.Kind.CLOSED) { // its own connection is closed with all others
+                throw e;
+            }
+        } finally {
+            pool.close();
+            passphrase.close();
+        }
     }
 }

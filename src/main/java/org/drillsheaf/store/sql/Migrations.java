@@ -8,7 +8,7 @@ import org.flywaydb.core.api.FlywayException;
 /** Brings the tables of an open database to this program's version. The steps are SQL files, the same for both engines. */
 public final class Migrations {
     /** Version of the newest step in {@code src/main/resources/org/drillsheaf/store/migration}. */
-    public static final int NEWEST = 1;
+    public static final int NEWEST = 2;
 
     private static final String NO_CHAIN = "0".repeat(64);
 
@@ -17,9 +17,8 @@ public final class Migrations {
     /** Version that the database has; empty when it has no tables yet. */
     public static Optional<Integer> version(Database database) {
         return database.read(handle -> {
-            boolean there = handle.createQuery(
-                                    "SELECT COUNT(*) FROM information_schema.tables WHERE table_name = 'flyway_schema_history'"
-                                            + " AND table_schema = current_schema")
+            boolean there = handle.createQuery("SELECT COUNT(*) FROM information_schema.tables WHERE table_name ="
+                                    + " 'flyway_schema_history' AND table_schema = current_schema")
                             .mapTo(Integer.class)
                             .one()
                     > 0;
@@ -48,9 +47,15 @@ public final class Migrations {
 
     /** Takes the steps that are missing; each one entirely or not at all. */
     public static void run(Database database) {
+        runUpTo(database, NEWEST);
+    }
+
+    /** Takes the missing steps up to a version; tests make older records with it. */
+    public static void runUpTo(Database database, int version) {
         try {
             Flyway.configure()
                     .dataSource(database.pool())
+                    .target(Integer.toString(version))
                     .locations("classpath:org/drillsheaf/store/migration")
                     .load()
                     .migrate();

@@ -36,6 +36,21 @@ public final class Passphrase implements AutoCloseable {
         return new Passphrase(new char[0]);
     }
 
+    /** One that lives on when this is closed. */
+    public synchronized Passphrase copy() {
+        Passphrase copy = new Passphrase(secret.clone());
+        copy.fileKey = fileKey == null ? null : fileKey.clone();
+        return copy;
+    }
+
+    /** Whether both are made of the same letters. */
+    public synchronized boolean says(Passphrase other) {
+        char[] letters = other.secret();
+        boolean same = Arrays.equals(secret, letters);
+        Arrays.fill(letters, '\0');
+        return same;
+    }
+
     public boolean isEmpty() {
         return secret.length == 0;
     }

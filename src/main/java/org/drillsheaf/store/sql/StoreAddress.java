@@ -1,6 +1,9 @@
 package org.drillsheaf.store.sql;
 
 import java.nio.file.Path;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Where a record lies. */
@@ -27,6 +30,45 @@ public sealed interface StoreAddress {
         @Override
         public String shown() {
             return file.toString();
+        }
+
+        /**
+         * Where the record of this user lies, by the custom of the platform: {@code $XDG_DATA_HOME} or {@code ~/.local/share}
+         * on Linux, {@code ~/Library/Application Support} on macOS, {@code %APPDATA%} on Windows.
+         *
+         * @param system name of the operating system
+         * @param environment variables of the process
+         */
+        public static File ofUser(String system, Path home, Map<String, String> environment) {
+            Path data;
+            if (system.startsWith("Windows")) {
+                data = folder(environment, "APPDATA")
+                        .orElse(home.resolve("AppData").resolve("Roaming"));
+            } else if (system.startsWith("Mac")) {
+                data = home.resolve("Library").resolve("Application Support");
+            } else {
+                data = folder(environment, "XDG_DATA_HOME")
+                        .orElse(home.resolve(".local").resolve("share"));
+            }
+            return new File(data.resolve("drillsheaf").resolve("record"));
+        }
+
+        private static Optional<Path> folder(Map<String, String> environment, String variable) {
+            return Optional.ofNullable(environment.get(variable))
+                    .filter(value -> !value.isBlank())
+                    .map(Path::of);
+        }
+
+        /** The folder that it lies in. */
+        public Path folder() {
+            return Objects.requireNonNull(file.getParent(), "an absolute path of a file has a folder");
+        }
+
+        /** A file beside it, for example {@code record-2026-backup.mv.db}. */
+        public File beside(String words) {
+            String name = file.getFileName().toString();
+            return new File(
+                    file.resolveSibling(name.substring(0, name.length() - SUFFIX.length()) + "-" + words + SUFFIX));
         }
 
         /** The path as H2 wants it, without its suffix. */
