@@ -53,6 +53,11 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--format", defaultValue = "text", description = "text or json (default: ${DEFAULT-VALUE}).")
     private Format format;
 
+    @Option(
+            names = "--coverage",
+            description = "Prints also how many drills in how many positions each condition leaves for each goal.")
+    private boolean coverage;
+
     /** How the result is printed. */
     enum Format {
         text,
@@ -71,7 +76,7 @@ final class CheckCommand implements Callable<Integer> {
         if (format == Format.json) {
             out.println(report.json());
         } else {
-            report.print(out);
+            report.print(out, coverage);
         }
         return report.count(Severity.ERROR) == 0 ? ExitCode.DONE : ExitCode.CANNOT;
     }
@@ -100,13 +105,15 @@ final class CheckCommand implements Callable<Integer> {
                 BadInput.stopAtErrors(problems);
             }
             Catalogue catalogue = library.orElseThrow().catalogue();
-            progress.stage("Checking " + catalogue.drills().size() + " drills");
+            int drills = catalogue.drills().size();
+            String checking = "Checking " + drills + " drills";
+            progress.stage(checking);
             CatalogueCheck.Result result = new CatalogueCheck(
                             catalogue,
                             library.orElseThrow().safetyRules(),
                             reader.orElseThrow(),
                             Optional.ofNullable(today).orElseGet(LocalDate::now))
-                    .run(done -> {});
+                    .run(done -> progress.part(checking, done, drills));
             List<Problem> all = new ArrayList<>(problems.all());
             all.addAll(result.problems());
             return new CheckReport(catalogue, library.get().layers(), all, result.coverage());

@@ -27,8 +27,12 @@ record CheckReport(Catalogue catalogue, Layers layers, List<Problem> problems, C
         return problems.stream().filter(p -> p.severity() == severity).count();
     }
 
-    /** Errors, warnings and advice with their counts, then how far the catalogue reaches. */
-    void print(PrintWriter out) {
+    /**
+     * Errors, warnings and advice with their counts, then how far the catalogue reaches.
+     *
+     * @param everyGoal also what each condition leaves for each goal
+     */
+    void print(PrintWriter out, boolean everyGoal) {
         for (Severity severity : Severity.values()) {
             if (count(severity) > 0) {
                 out.println(title(severity) + " (" + count(severity) + ")");
@@ -36,9 +40,15 @@ record CheckReport(Catalogue catalogue, Layers layers, List<Problem> problems, C
                 out.println();
             }
         }
-        out.println("Coverage (drills in use; for conditions drills/families left)");
-        coverage.table(List.copyOf(catalogue.words().positions().keySet())).forEach(out::println);
+        out.println("Coverage by the drills in use");
+        CoverageTable table = new CoverageTable(
+                coverage, List.copyOf(catalogue.words().positions().keySet()));
+        table.goalsAndConditions().forEach(out::println);
         out.println();
+        if (everyGoal) {
+            table.goalsByCondition().forEach(out::println);
+            out.println();
+        }
         if (!layers.house().isEmpty()) {
             out.println("The clinic's own folder: " + layers.count(Standing.REPLACED) + " drills replaced, "
                     + layers.count(Standing.ADDED) + " added, " + layers.count(Standing.WITHDRAWN) + " withdrawn.");
@@ -98,10 +108,13 @@ record CheckReport(Catalogue catalogue, Layers layers, List<Problem> problems, C
 
     private Map<String, Object> conditions() {
         Map<String, Object> json = new TreeMap<>();
-        coverage.byConditionAndPhase().forEach((condition, phases) -> {
-            Map<String, Object> left = new LinkedHashMap<>();
-            phases.forEach((phase, l) -> left.put(phase.id(), Map.of("drills", l.drills(), "families", l.families())));
-            json.put(condition, left);
+        coverage.byCondition().forEach((condition, left) -> {
+            Map<String, Object> all = new LinkedHashMap<>();
+            left.byPhase()
+                    .forEach((phase, choice) ->
+                            all.put(phase.id(), Map.of("drills", choice.drills(), "families", choice.families())));
+            all.put("goals", left.byGoalAndPosition());
+            json.put(condition, all);
         });
         return json;
     }

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.drillsheaf.Problem;
 import org.drillsheaf.Problems;
@@ -55,7 +56,7 @@ final class House {
                 .orElseThrow(() -> new IllegalStateException(messages(problems)));
         catalogue = vocabulary.library().catalogue();
         Measuring measuring = new PoseMeasuring();
-        Map<String, org.drillsheaf.drill.safety.Facts> measured = new HashMap<>();
+        Map<String, org.drillsheaf.drill.safety.Facts> measured = new ConcurrentHashMap<>();
         Measuring remembered = drill -> measured.computeIfAbsent(
                 drill.id() + drill.pose() + drill.dose() + drill.breathing() + drill.tags(),
                 k -> measuring.facts(drill));

@@ -3,7 +3,6 @@ package org.drillsheaf.drill.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.drillsheaf.Problems;
@@ -28,10 +27,18 @@ class CatalogueCheckTest {
 
         assertThat(result.problems())
                 .anyMatch(p -> p.what().startsWith("The goal “overhead-reach” is served by 0 drills"))
+                .anyMatch(p -> p.what()
+                        .equals("The goal “full-exhale” is served by 1 drills in 1 positions, 0 of them without"
+                                + " any equipment"))
+                .anyMatch(p -> p.what().equals("No drill is done in the position “walking”"))
+                .anyMatch(p -> p.what().equals("For “no-kneel” no drill is left that serves “overhead-reach”"))
                 .anyMatch(p -> p.what().startsWith("For “no-kneel” phase integrate has 0 drills of 0 families left"));
         assertThat(result.coverage().byGoalAndPosition().get("full-exhale")).containsEntry("leaning", 1);
-        assertThat(result.coverage().table(List.of("leaning", "seated")))
-                .anyMatch(line -> line.startsWith("full-exhale") && line.contains("1"));
+        assertThat(result.coverage().byCondition().get("no-kneel").byGoalAndPosition())
+                .containsEntry("full-exhale", Map.of("leaning", 1))
+                .containsEntry("overhead-reach", Map.of());
+        assertThat(result.coverage().byCondition().get("hip-posterior").byGoalAndPosition())
+                .doesNotContainKey("shift-to-one-side");
     }
 
     private static Catalogue catalogue(String... texts) {
