@@ -208,10 +208,12 @@ class ClientHandoutTest {
     }
 
     @Test
-    void faultsStandAfterTheDrillsWithWhatMendsThem() {
+    void settingUpAndWhatMendsAFaultAreReadBeforeTheFirstDrill() {
         assertThat(PdfProof.text(A4_PDF))
                 .containsSubsequence(
-                        "Drill 5 of 5", "You push with your legs. Soften your knees. Let your heels get heavy.");
+                        "Use a chair with four legs",
+                        "You push with your legs. Soften your knees. Let your heels get heavy.",
+                        "Drill 1 of 5");
     }
 
     @Test
