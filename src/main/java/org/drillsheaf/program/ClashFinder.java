@@ -105,7 +105,8 @@ final class ClashFinder {
                     ? "Then something else still clashes."
                     : "Whether a program then fits was not decided within the limit of the search.";
         }
-        return new ClashSet.Member(requirement.who(), requirement.what(), requirement.remedy(), then);
+        return new ClashSet.Member(
+                requirement.who(), requirement.what(), requirement.remedy(), requirement.letGo(), then);
     }
 
     private static String missing(Valuation value) {

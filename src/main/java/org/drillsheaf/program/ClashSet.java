@@ -1,6 +1,8 @@
 package org.drillsheaf.program;
 
 import java.util.List;
+import java.util.Optional;
+import org.drillsheaf.drill.Phase;
 
 /**
  * Requirements that cannot hold together: nothing fits.
@@ -16,9 +18,28 @@ public record ClashSet(List<Member> members, boolean smallest) implements BuildR
      * @param who where it comes from, for example {@code You pinned}
      * @param what the requirement, for example {@code Tail roll in Restore}
      * @param remedy what to let go, for example {@code Let go of the pin}
+     * @param letGo the same for a program that lets go of it
      * @param then what comes when only this is let go
      */
-    public record Member(String who, String what, String remedy, String then) {}
+    public record Member(String who, String what, String remedy, LetGo letGo, String then) {}
+
+    /**
+     * What it is that can be let go.
+     *
+     * @param subject position, item or drill id; empty for the others
+     * @param phase for a pin; empty when it holds everywhere
+     */
+    public record LetGo(Kind kind, String subject, Optional<Phase> phase) {}
+
+    /** What is asked. */
+    public enum Kind {
+        AVOID,
+        NO_EQUIPMENT,
+        PIN,
+        LEFT_OUT,
+        MINUTES,
+        CARRIED
+    }
 
     public ClashSet {
         members = List.copyOf(members);

@@ -17,16 +17,10 @@ import org.drillsheaf.drill.Phase;
  * @param what for example {@code Tail roll in Restore}
  * @param remedy for example {@code Let go of the pin}
  */
-record Requirement(Kind kind, String subject, Optional<Phase> phase, String who, String what, String remedy) {
+record Requirement(ClashSet.Kind kind, String subject, Optional<Phase> phase, String who, String what, String remedy) {
 
-    /** What is asked. */
-    enum Kind {
-        AVOID,
-        NO_EQUIPMENT,
-        PIN,
-        LEFT_OUT,
-        MINUTES,
-        CARRIED
+    ClashSet.LetGo letGo() {
+        return new ClashSet.LetGo(kind, subject, phase);
     }
 
     /** Every requirement of these needs, in a fixed order. */
@@ -37,7 +31,7 @@ record Requirement(Kind kind, String subject, Optional<Phase> phase, String who,
         }
         for (String position : new TreeSet<>(needs.client().avoid())) {
             all.add(new Requirement(
-                    Kind.AVOID,
+                    ClashSet.Kind.AVOID,
                     position,
                     Optional.empty(),
                     "The client avoids",
@@ -52,11 +46,16 @@ record Requirement(Kind kind, String subject, Optional<Phase> phase, String who,
         for (String item : missing) {
             String name = Offers.item(item, catalogue);
             all.add(new Requirement(
-                    Kind.NO_EQUIPMENT, item, Optional.empty(), "The client owns", "no " + name, "Get a " + name));
+                    ClashSet.Kind.NO_EQUIPMENT,
+                    item,
+                    Optional.empty(),
+                    "The client owns",
+                    "no " + name,
+                    "Get a " + name));
         }
         int minutes = needs.client().minutesPerSession();
         all.add(new Requirement(
-                Kind.MINUTES,
+                ClashSet.Kind.MINUTES,
                 "",
                 Optional.empty(),
                 "The client has",
@@ -64,7 +63,7 @@ record Requirement(Kind kind, String subject, Optional<Phase> phase, String who,
                 "Give a session more minutes"));
         if (needs.carriedOver() > 0) {
             all.add(new Requirement(
-                    Kind.CARRIED,
+                    ClashSet.Kind.CARRIED,
                     "",
                     Optional.empty(),
                     "The house asks for",
@@ -83,13 +82,18 @@ record Requirement(Kind kind, String subject, Optional<Phase> phase, String who,
         String where = pin.phase().map(p -> " in " + p.title()).orElse("");
         return pin.wanted()
                 ? new Requirement(
-                        Kind.PIN,
+                        ClashSet.Kind.PIN,
                         pin.drill(),
                         pin.phase(),
                         pin.kind() == Pin.Kind.KEEP ? "You keep" : "You pinned",
                         name + where,
                         "Let go of the pin")
                 : new Requirement(
-                        Kind.LEFT_OUT, pin.drill(), pin.phase(), "You left out", name + where, "Allow it again");
+                        ClashSet.Kind.LEFT_OUT,
+                        pin.drill(),
+                        pin.phase(),
+                        "You left out",
+                        name + where,
+                        "Allow it again");
     }
 }

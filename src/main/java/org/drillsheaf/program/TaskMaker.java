@@ -56,7 +56,7 @@ final class TaskMaker {
             }
         }
         Set<String> before = needs.before().map(b -> ids(b.now())).orElse(Set.of());
-        boolean carry = letGo.stream().noneMatch(r -> r.kind() == Requirement.Kind.CARRIED);
+        boolean carry = letGo.stream().noneMatch(r -> r.kind() == ClashSet.Kind.CARRIED);
         long stillOffered = candidates.stream()
                 .filter(c -> before.contains(c.id()) && c.options().containsKey(0))
                 .count();
@@ -83,7 +83,7 @@ final class TaskMaker {
     }
 
     private BuildTask.PhaseTask phaseTask(PhaseNeeds phase, Set<Requirement> letGo) {
-        boolean anyLength = letGo.stream().anyMatch(r -> r.kind() == Requirement.Kind.MINUTES);
+        boolean anyLength = letGo.stream().anyMatch(r -> r.kind() == ClashSet.Kind.MINUTES);
         int own = Math.min(needs.client().minutesPerSession(), BuildTask.LONGEST_SESSION);
         int target = Math.min(own, phase.mostMinutes());
         Set<String> kept = needs.before().map(b -> ids(b.phase(phase.phase()))).orElse(Set.of());
@@ -133,7 +133,7 @@ final class TaskMaker {
         return needs.wishes().pins().stream()
                 .filter(p -> !p.wanted() && p.drill().equals(drill) && p.phase().equals(Optional.of(phase)))
                 .anyMatch(p -> letGo.stream()
-                        .noneMatch(r -> r.kind() == Requirement.Kind.LEFT_OUT
+                        .noneMatch(r -> r.kind() == ClashSet.Kind.LEFT_OUT
                                 && r.subject().equals(drill)
                                 && r.phase().equals(p.phase())));
     }
@@ -142,7 +142,7 @@ final class TaskMaker {
         List<BuildTask.Want> wants = new ArrayList<>();
         for (Pin pin : needs.wishes().pins()) {
             boolean gone = letGo.stream()
-                    .anyMatch(r -> r.kind() == Requirement.Kind.PIN
+                    .anyMatch(r -> r.kind() == ClashSet.Kind.PIN
                             && r.subject().equals(pin.drill())
                             && r.phase().equals(pin.phase()));
             boolean behind = pin.phase().isPresent() && pin.phase().get().compareTo(needs.start()) < 0;

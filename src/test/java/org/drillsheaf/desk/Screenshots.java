@@ -36,6 +36,31 @@ public final class Screenshots {
         desk.untilSeen("16 of 16 tests taken.");
         pause(4000);
         desk.photograph(out.resolve("screen.png"), WIDTH, HEIGHT);
+        desk.press(KeyCode.CONTROL, KeyCode.DIGIT2);
+        pause(1500);
+        desk.photograph(out.resolve("reading.png"), WIDTH, HEIGHT);
+        desk.press(KeyCode.CONTROL, KeyCode.DIGIT3);
+        desk.untilSeen("Best possible, proved.");
+        pause(6000);
+        desk.press(KeyCode.S);
+        pause(3000);
+        desk.photograph(out.resolve("program.png"), WIDTH, HEIGHT);
+        desk.press(KeyCode.ESCAPE);
+        desk.click("Sign program");
+        desk.untilSeen("Signed by Tamsin Rook.");
+        desk.press(KeyCode.CONTROL, KeyCode.DIGIT4);
+        desk.untilSeen("as they are printed.");
+        pause(800);
+        desk.photograph(out.resolve("handout.png"), WIDTH, HEIGHT);
+        desk.click("All clients");
+        desk.click("Joaquín Mirande");
+        desk.untilSeen("Progress");
+        desk.press(KeyCode.CONTROL, KeyCode.DIGIT5);
+        pause(1500);
+        desk.photograph(out.resolve("progress.png"), WIDTH, HEIGHT);
+        desk.press(KeyCode.CONTROL, KeyCode.DIGIT2);
+        pause(1500);
+        desk.photograph(out.resolve("reading-again.png"), WIDTH, HEIGHT);
     }
 
     private static void pause(long milliseconds) {

@@ -243,7 +243,9 @@ public final class ClientCase implements AutoCloseable {
         building.run(
                 () -> evaluator.build(now.get()),
                 result -> {
-                    if (result.of().date().equals(visit.get())) {
+                    boolean known =
+                            built.get().filter(b -> b.of() == result.of()).isPresent();
+                    if (!known && result.of().date().equals(visit.get())) {
                         built.set(Optional.of(result));
                     }
                 },

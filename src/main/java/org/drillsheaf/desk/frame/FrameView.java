@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
+import java.util.function.IntConsumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -27,12 +29,19 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.Workplace;
+import org.drillsheaf.desk.client.ClientCase;
 import org.drillsheaf.desk.client.ClientsPage;
+import org.drillsheaf.desk.client.Sheet;
+import org.drillsheaf.desk.handout.HandoutSheet;
 import org.drillsheaf.desk.house.HousePage;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Icon;
+import org.drillsheaf.desk.program.ProgramSheet;
+import org.drillsheaf.desk.progress.ProgressSheet;
+import org.drillsheaf.desk.reading.ReadingSheet;
 import org.drillsheaf.desk.setting.DeskSettings;
 import org.drillsheaf.desk.words.Words;
+import org.drillsheaf.screen.MovementTest;
 import org.drillsheaf.store.record.ClientSummary;
 import org.drillsheaf.store.sql.StoreAddress;
 
@@ -190,10 +199,17 @@ public final class FrameView extends StackPane {
     private Page page(Place wanted) {
         return switch (wanted) {
             case CLIENTS ->
-                new ClientsPage(
-                        workplace, status, () -> status.hints(clients().hints()), (client, goTo, open) -> List.of());
+                new ClientsPage(workplace, status, () -> status.hints(clients().hints()), FrameView::sheets);
             case HOUSE -> new HousePage(workplace, actions);
         };
+    }
+
+    private static List<Sheet> sheets(ClientCase client, Consumer<MovementTest> goTo, IntConsumer open) {
+        return List.of(
+                new ReadingSheet(client, goTo, open),
+                new ProgramSheet(client, open),
+                new HandoutSheet(client),
+                new ProgressSheet(client, open));
     }
 
     /** The place of the clients, which is always there. */

@@ -32,7 +32,6 @@ import org.drillsheaf.screen.MovementTest;
  */
 public final class Pictures implements AutoCloseable {
     private static final double MILLIMETRES_PER_STATURE = 44;
-    private static final double PIXELS_PER_MILLIMETRE = 9;
     private static final int KEPT = 400;
 
     private final Catalogue catalogue;
@@ -51,6 +50,20 @@ public final class Pictures implements AutoCloseable {
         }
     };
 
+    /**
+     * How large a picture may be, in pixels.
+     *
+     * @param width most
+     * @param height most
+     */
+    public record Size(int width, int height) {
+        /** For an entry in a list; still sharp at 200 %. */
+        public static final Size SMALL = new Size(150, 120);
+
+        /** For a side panel or a first page. */
+        public static final Size LARGE = new Size(640, 680);
+    }
+
     private record Key(String kind, String id, boolean mirrored) {}
 
     public Pictures(Catalogue catalogue) {
@@ -64,12 +77,14 @@ public final class Pictures implements AutoCloseable {
      */
     public ReadOnlyObjectProperty<Optional<Image>> drill(String id, boolean mirrored) {
         return picture(
-                new Key("drill", id, mirrored), () -> catalogue.drill(id).flatMap(d -> draw(d.pose(), mirrored)));
+                new Key("drill", id, mirrored),
+                () -> catalogue.drill(id).flatMap(d -> draw(d.pose(), mirrored, Size.SMALL)));
     }
 
     /** The picture of a test at the end of the movement, on the side that is measured. */
     public ReadOnlyObjectProperty<Optional<Image>> test(MovementTest test, boolean mirrored) {
-        return picture(new Key("test", test.id(), mirrored), () -> test.pose().flatMap(pose -> draw(pose, mirrored)));
+        return picture(new Key("test", test.id(), mirrored), () -> test.pose()
+                .flatMap(pose -> draw(pose, mirrored, Size.LARGE)));
     }
 
     private ReadOnlyObjectProperty<Optional<Image>> picture(
@@ -78,17 +93,19 @@ public final class Pictures implements AutoCloseable {
         if (there == null) {
             ReadOnlyObjectWrapper<Optional<Image>> made = new ReadOnlyObjectWrapper<>(Optional.empty());
             kept.put(key, made);
-            artist.execute(() -> {
-                Optional<Image> image = drawn.get();
-                Platform.runLater(() -> made.set(image));
-            });
+            if (!artist.isShutdown()) {
+                artist.execute(() -> {
+                    Optional<Image> image = drawn.get();
+                    Platform.runLater(() -> made.set(image));
+                });
+            }
             there = made;
         }
         return there.getReadOnlyProperty();
     }
 
     /** Draws a pose as written; blocks. */
-    public static Optional<Image> draw(YamlNode pose, boolean mirrored) {
+    public static Optional<Image> draw(YamlNode pose, boolean mirrored, Size size) {
         return PoseSheetReader.read(pose, new Problems()).map(sheet -> {
             SolvedSheet solved = sheet.solve(BodyBuild.AVERAGE);
             SolvedSheet seen = mirrored ? solved.mirrored() : solved;
@@ -105,9 +122,9 @@ public final class Pictures implements AutoCloseable {
                     .orElseGet(() -> ViewChooser.choose(shown));
             Drawing drawing =
                     new FigureDrawer().draw(shown, view, DrawingStyle.paper(MILLIMETRES_PER_STATURE), Annotations.NONE);
-            int width = (int) Math.ceil(drawing.widthMm() * PIXELS_PER_MILLIMETRE);
-            int height = (int) Math.ceil(drawing.heightMm() * PIXELS_PER_MILLIMETRE);
-            return Pixels.of(drawing, width, height);
+            double scale = Math.min(size.width() / drawing.widthMm(), size.height() / drawing.heightMm());
+            return Pixels.of(
+                    drawing, (int) Math.ceil(drawing.widthMm() * scale), (int) Math.ceil(drawing.heightMm() * scale));
         });
     }
 

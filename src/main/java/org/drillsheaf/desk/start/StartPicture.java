@@ -17,6 +17,6 @@ public final class StartPicture {
     public static Optional<Image> draw(Folders folders) {
         return LibraryFiles.drill(folders.files(), DRILL, new Problems())
                 .flatMap(d -> d.node().get("pose"))
-                .flatMap(pose -> Pictures.draw(pose, false));
+                .flatMap(pose -> Pictures.draw(pose, false, Pictures.Size.LARGE));
     }
 }

@@ -1,0 +1,72 @@
+package org.drillsheaf.desk.program;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.drillsheaf.desk.look.Buttons;
+import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.look.Readiness;
+import org.drillsheaf.desk.words.Words;
+import org.drillsheaf.program.ClashSet;
+
+/** "These cannot hold together": who asked for what, one button to let go, and what comes then. */
+final class ClashView extends VBox {
+    private final List<Button> buttons = new ArrayList<>();
+
+    ClashView(ProgramModel model, Words words, ClashSet clash) {
+        getStyleClass().add("clash");
+        HBox head = new HBox(
+                10,
+                Labels.tag(words.text("clash.nothing-fits"), "inverted"),
+                Labels.text(words.count("clash.cannot-hold", clash.members().size()), "title"));
+        head.setAlignment(Pos.CENTER_LEFT);
+        getChildren()
+                .addAll(
+                        head,
+                        Labels.prose(
+                                words.text(clash.smallest() ? "clash.one-is-enough" : "clash.maybe-smaller"),
+                                "second"));
+        int number = 1;
+        for (ClashSet.Member member : clash.members()) {
+            getChildren().add(row(model, words, member, number++));
+        }
+    }
+
+    private HBox row(ProgramModel model, Words words, ClashSet.Member member, int number) {
+        Label who = Labels.text(member.who(), "second");
+        who.setMinWidth(120);
+        Label what = Labels.prose(member.what(), "heading");
+        what.setPrefWidth(280);
+        what.setMinWidth(120);
+        Button let =
+                Buttons.plain(member.remedy(), () -> model.letGo(member, words.text("undo.let-go", member.what())));
+        let.setPrefWidth(230);
+        if (member.letGo().kind() == ClashSet.Kind.CARRIED) {
+            Readiness.of(let).set(java.util.Optional.of(words.text("clash.house-decides")));
+        }
+        buttons.add(let);
+        Label then = Labels.prose(member.then(), "second");
+        HBox.setHgrow(then, Priority.ALWAYS);
+        HBox row = new HBox(Labels.key(Integer.toString(number)), who, what, let, then);
+        row.getStyleClass().add("clash-row");
+        return row;
+    }
+
+    /** Lets go of one, by its number from 1. */
+    boolean letGo(int number) {
+        if (number < 1 || number > buttons.size()) {
+            return false;
+        }
+        buttons.get(number - 1).fire();
+        return true;
+    }
+
+    void ready() {
+        buttons.get(0).requestFocus();
+    }
+}
