@@ -1,7 +1,6 @@
 package org.drillsheaf.figure.pose;
 
 import java.util.List;
-import java.util.Map;
 import org.drillsheaf.figure.body.JointAngles;
 
 /**
@@ -12,7 +11,6 @@ import org.drillsheaf.figure.body.JointAngles;
  * @param angles the preset of the root posture with the written angles over it
  * @param solve what the solver may change, in the written order
  * @param feel ids of muscle regions, with {@code .R} or {@code .L} for one side
- * @param ghost angles of the light outline of the start posture, over the solved ones; empty = no ghost
  */
 public record Pose(
         String file,
@@ -25,4 +23,4 @@ public record Pose(
         List<Unknown> solve,
         List<String> feel,
         List<Mark> marks,
-        Map<Unknown.Angle, Double> ghost) {}
+        Ghost ghost) {}

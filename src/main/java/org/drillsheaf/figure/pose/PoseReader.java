@@ -32,12 +32,21 @@ public final class PoseReader {
     /** Things that can be touched though nobody wrote them. */
     private static final String FLOOR = "floor";
 
-    private PoseReader() {}
+    private final Set<PoseFrame> others;
+
+    private PoseReader(Set<PoseFrame> others) {
+        this.others = others;
+    }
 
     /** @return empty when there was an error; the reasons then stand in {@code problems} */
     public static Optional<Pose> read(YamlNode node, Problems problems) {
+        return read(node, Set.of(), problems);
+    }
+
+    /** @param others keyframes of the same drill, which the ghost may show */
+    static Optional<Pose> read(YamlNode node, Set<PoseFrame> others, Problems problems) {
         Problems found = new Problems();
-        Pose pose = new PoseReader().readPose(node, new NodeNumbers(found));
+        Pose pose = new PoseReader(others).readPose(node, new NodeNumbers(found));
         problems.addAll(found.all());
         return found.hasErrors() ? Optional.empty() : Optional.of(pose);
     }
@@ -126,18 +135,35 @@ public final class PoseReader {
         return feel;
     }
 
-    /** {@code ghost: {hip.L.flex: 60}}: angles of the light outline over those of the figure. */
-    private static Map<Unknown.Angle, Double> ghost(YamlNode node, JointReader joints, Problems problems) {
-        Map<Unknown.Angle, Double> ghost = new LinkedHashMap<>();
-        Optional<YamlNode> written = node.get("ghost");
-        written.ifPresent(map -> map.entries().forEach((key, value) -> {
+    private Ghost ghost(YamlNode node, JointReader joints, Problems problems) {
+        return node.get("ghost")
+                .map(written -> written.isMap()
+                        ? ghostOfAngles(written, joints, problems)
+                        : ghostOfKeyframe(written, problems))
+                .orElse(Ghost.NONE);
+    }
+
+    private static Ghost ghostOfAngles(YamlNode written, JointReader joints, Problems problems) {
+        Map<Unknown.Angle, Double> angles = new LinkedHashMap<>();
+        written.entries().forEach((key, value) -> {
             Optional<Unknown.Angle> angle = JointReader.angle(key);
             if (angle.isEmpty()) {
                 value.error(problems, "“" + key + "” is no angle", "Write for example hip.L.flex: 60");
             } else {
-                joints.degrees(value, key, angle.get().motion()).ifPresent(d -> ghost.put(angle.get(), d));
+                joints.degrees(value, key, angle.get().motion()).ifPresent(d -> angles.put(angle.get(), d));
             }
-        }));
-        return ghost;
+        });
+        return new Ghost.OfAngles(angles);
+    }
+
+    private Ghost ghostOfKeyframe(YamlNode written, Problems problems) {
+        Optional<PoseFrame> frame = written.text().flatMap(PoseFrame::of).filter(others::contains);
+        if (frame.isEmpty()) {
+            written.error(
+                    problems,
+                    "The ghost shows no other keyframe of this drill",
+                    "Write ghost: start at a later keyframe, or angles like ghost: {hip.L.flex: 60}");
+        }
+        return frame.<Ghost>map(Ghost.OfKeyframe::new).orElse(Ghost.NONE);
     }
 }

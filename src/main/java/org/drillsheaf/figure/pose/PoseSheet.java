@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.drillsheaf.figure.body.Body;
 import org.drillsheaf.figure.body.BodyBuild;
 
 /**
@@ -29,6 +30,12 @@ public record PoseSheet(Map<PoseFrame, Pose> poses, List<String> views, List<Dis
     public SolvedSheet solve(BodyBuild build) {
         Map<PoseFrame, SolvedPose> solved = new EnumMap<>(PoseFrame.class);
         poses.forEach((frame, pose) -> solved.put(frame, PoseSolver.solve(pose, build)));
+        poses.forEach((frame, pose) -> {
+            if (pose.ghost() instanceof Ghost.OfKeyframe ghost && solved.containsKey(ghost.frame())) {
+                Body shown = solved.get(ghost.frame()).body();
+                solved.computeIfPresent(frame, (f, own) -> own.withGhost(shown));
+            }
+        });
         return new SolvedSheet(this, solved);
     }
 }

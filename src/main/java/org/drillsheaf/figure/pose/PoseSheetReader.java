@@ -2,15 +2,18 @@ package org.drillsheaf.figure.pose;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.drillsheaf.Problems;
 import org.drillsheaf.YamlNode;
 
 /**
  * Reads the {@code pose} of a drill: keyframes, views, distances. A keyframe with {@code from: start} is the start with
- * its own words laid over it: maps merge, lists given again replace. A variant's pose is laid over the drill's with
+ * its own words laid over it: maps merge, lists given again replace; with {@code ghost: start} its picture shows where the
+ * movement came from. A variant's pose is laid over the drill's with
  * {@link YamlNode#with} before it is read here.
  */
 public final class PoseSheetReader {
@@ -29,7 +32,7 @@ public final class PoseSheetReader {
         Map<PoseFrame, Pose> poses = new EnumMap<>(PoseFrame.class);
         for (PoseFrame frame : PoseFrame.values()) {
             keyframe(node, frame, 0, found)
-                    .flatMap(n -> PoseReader.read(n, found))
+                    .flatMap(n -> PoseReader.read(n, othersThan(frame, node), found))
                     .ifPresent(pose -> poses.put(frame, pose));
         }
         List<Distance> distances = new ArrayList<>();
@@ -37,6 +40,16 @@ public final class PoseSheetReader {
                 .forEach((name, value) -> distance(name, value, numbers).ifPresent(distances::add)));
         problems.addAll(found.all());
         return found.hasErrors() ? Optional.empty() : Optional.of(new PoseSheet(poses, node.texts("views"), distances));
+    }
+
+    private static Set<PoseFrame> othersThan(PoseFrame frame, YamlNode pose) {
+        Set<PoseFrame> others = EnumSet.noneOf(PoseFrame.class);
+        for (PoseFrame other : PoseFrame.values()) {
+            if (other != frame && pose.has(other.id())) {
+                others.add(other);
+            }
+        }
+        return others;
     }
 
     /** The keyframe with everything it builds upon under it. */

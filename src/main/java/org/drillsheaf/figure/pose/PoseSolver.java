@@ -151,12 +151,12 @@ public final class PoseSolver {
     }
 
     private static Optional<Body> ghost(Pose pose, Body body, BodyBuild build) {
-        if (pose.ghost().isEmpty()) {
+        if (!(pose.ghost() instanceof Ghost.OfAngles ghost) || ghost.angles().isEmpty()) {
             return Optional.empty();
         }
         var posture = body.skeleton().posture();
         JointAngles angles = posture.angles();
-        for (var entry : pose.ghost().entrySet()) {
+        for (var entry : ghost.angles().entrySet()) {
             angles = JointReader.set(
                     angles, entry.getKey().motion(), entry.getKey().side(), entry.getValue());
         }

@@ -6,8 +6,10 @@ import org.drillsheaf.Problems;
 import org.drillsheaf.YamlNode;
 import org.drillsheaf.figure.body.BodyBuild;
 import org.drillsheaf.figure.pose.PoseReader;
+import org.drillsheaf.figure.pose.PoseSheetReader;
 import org.drillsheaf.figure.pose.PoseSolver;
 import org.drillsheaf.figure.pose.SolvedPose;
+import org.drillsheaf.figure.pose.SolvedSheet;
 
 /** A few poses that between them show every kind of mark and contact. */
 final class ExamplePoses {
@@ -89,5 +91,13 @@ final class ExamplePoses {
                 .orElseThrow(() -> new AssertionError(problems.all()));
         assertThat(pose.residual()).isLessThan(0.003);
         return pose;
+    }
+
+    static SolvedSheet sheet(String yaml) {
+        Problems problems = new Problems();
+        return YamlNode.parse("pose.yaml", yaml, problems)
+                .flatMap(node -> PoseSheetReader.read(node, problems))
+                .orElseThrow(() -> new AssertionError(problems.all()))
+                .solve();
     }
 }

@@ -1,10 +1,12 @@
 package org.drillsheaf.figure.draw;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
 import org.drillsheaf.figure.draw.DrawnPath.Role;
+import org.drillsheaf.figure.pose.PoseFrame;
 import org.drillsheaf.figure.pose.SolvedPose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,7 +41,7 @@ class MarksOnPaperTest {
         Drawing drawing =
                 DRAWER.draw(WALL_LEAN, View.SIDE, DrawingStyle.paper(50).withKeys(8.4, 18), Annotations.ofKeys(KEYS));
         DrawnPath disc = Ink.of(drawing, Role.KEY).get(0);
-        assertThat(disc.box().width()).isCloseTo(8.4, org.assertj.core.data.Offset.offset(0.05));
+        assertThat(disc.box().width()).isCloseTo(8.4, within(0.05));
     }
 
     @Test
@@ -70,6 +72,28 @@ class MarksOnPaperTest {
     }
 
     @Test
+    void theGhostStandsWhereTheMovementBegan() {
+        SolvedPose reach = ExamplePoses.sheet(
+                        """
+                views: [side]
+                start: {root: standing}
+                move: {from: start, joints: {shoulder: {flex: 170}}, ghost: start}
+                """)
+                .pose(PoseFrame.MOVE)
+                .orElseThrow();
+        DrawingStyle paper = DrawingStyle.paper(50);
+        Drawing drawing = DRAWER.draw(reach, View.SIDE, paper.withGhost(true), Annotations.NONE);
+        Box ghost = Ink.of(drawing, Role.GHOST).get(0).box();
+        Box body = drawing.anchors().get("body");
+
+        assertThat(ghost.height()).isCloseTo(50, within(0.5));
+        assertThat(ghost.bottom()).isCloseTo(body.bottom(), within(0.2));
+        assertThat(body.height()).isGreaterThan(58);
+        assertThat(Ink.of(DRAWER.draw(reach, View.SIDE, paper, Annotations.NONE), Role.GHOST))
+                .isEmpty();
+    }
+
+    @Test
     void aMeasureIsDrawnWhereTheViewShowsItAndLeftOutWhereItDoesNot() {
         Annotations heels = Annotations.NONE.withDimensions(
                 List.of(new Annotations.Dimension("heel-back.R", "wall", 'x', "26 cm")));
@@ -89,6 +113,6 @@ class MarksOnPaperTest {
                 .findFirst()
                 .orElseThrow();
         double heelFromWall = WALL_LEAN.point("heel-back.R").x() * 46;
-        assertThat(bracket.shape().box().width()).isCloseTo(heelFromWall, org.assertj.core.data.Offset.offset(0.03));
+        assertThat(bracket.shape().box().width()).isCloseTo(heelFromWall, within(0.03));
     }
 }

@@ -78,6 +78,23 @@ class PoseReaderTest {
         refuse("solve:\n  - knee.bend\n", 2, "“knee.bend” is nothing that can be solved for");
         refuse("root: floating\n", 1, "There is no root posture “floating”");
         refuse("ghost: {hip.Q.flex: 3}\n", 1, "“hip.Q.flex” is no angle");
+        refuse("ghost: start\n", 1, "The ghost shows no other keyframe of this drill");
+    }
+
+    @Test
+    void theGhostOfALaterKeyframeIsTheStart() {
+        SolvedSheet sheet = sheet(
+                        """
+                views: [side]
+                start: {root: standing, joints: {knee.R: {flex: 10}}}
+                move: {from: start, joints: {knee.R: {flex: 80}}, ghost: start}
+                """)
+                .solve();
+
+        SolvedPose ghost = sheet.pose(PoseFrame.MOVE).orElseThrow().ghost().orElseThrow();
+        SolvedPose start = sheet.pose(PoseFrame.START).orElseThrow();
+        assertThat(ghost.point("toe.R")).isEqualTo(start.point("toe.R"));
+        assertThat(start.ghost()).isEmpty();
     }
 
     @Test
