@@ -1,14 +1,17 @@
 package org.drillsheaf.figure.pose;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.drillsheaf.Side;
 import org.drillsheaf.figure.body.Blend;
 import org.drillsheaf.figure.body.Body;
 import org.drillsheaf.figure.body.BodyGroup;
 import org.drillsheaf.figure.body.BodyPart;
 import org.drillsheaf.figure.body.Capsule;
 import org.drillsheaf.figure.body.PropSolid;
+import org.drillsheaf.figure.body.Skeleton;
 import org.drillsheaf.figure.body.Vec3;
 
 /** Finds where a solved body lies inside the floor, a wall, a prop or itself, by samples of its surface. */
@@ -26,7 +29,8 @@ public final class Penetrations {
             pair("glute", "shank"),
             pair("upper-arm", "trunk"),
             pair("forearm", "trunk"),
-            pair("thigh", "thigh"));
+            pair("thigh", "thigh"),
+            pair("glute", "thigh"));
 
     private final SolvedPose pose;
     private final Body body;
@@ -52,6 +56,24 @@ public final class Penetrations {
     /** Those that are too deep for a picture. */
     public static List<Penetration> tooDeep(SolvedPose pose) {
         return of(pose).stream().filter(Penetration::isTooDeep).toList();
+    }
+
+    /** The sides whose arm lies too deep in the trunk. */
+    static Set<Side> armsInTrunk(SolvedPose pose) {
+        Body body = pose.body();
+        BodyPart trunk = body.part("trunk").orElseThrow();
+        Penetrations search = new Penetrations(pose);
+        Set<Side> crowded = EnumSet.noneOf(Side.class);
+        for (Side side : Side.values()) {
+            for (String part : List.of("upper-arm.", "forearm.")) {
+                search.intoOther(body.part(part + Skeleton.letter(side)).orElseThrow(), trunk);
+            }
+            if (search.found.stream().anyMatch(Penetration::isTooDeep)) {
+                crowded.add(side);
+            }
+            search.found.clear();
+        }
+        return crowded;
     }
 
     private void add(BodyPart part, String into, double depth, boolean contact) {
@@ -107,13 +129,17 @@ public final class Penetrations {
     private void intoBody(BodyPart part) {
         int from = body.indexOf(part.name()) + 1;
         for (BodyPart other : body.parts().subList(from, body.parts().size())) {
-            if (mayOverlap(part, other) || areApart(part, other)) {
-                continue;
-            }
-            List<Blend> joints = joints(part, other);
-            double depth = Math.max(depth(part, other, joints), depth(other, part, joints));
-            add(part, other.name(), depth, declared.between(part.name(), other.name()) || isFold(part, other));
+            intoOther(part, other);
         }
+    }
+
+    private void intoOther(BodyPart part, BodyPart other) {
+        if (mayOverlap(part, other) || areApart(part, other)) {
+            return;
+        }
+        List<Blend> joints = joints(part, other);
+        double depth = Math.max(depth(part, other, joints), depth(other, part, joints));
+        add(part, other.name(), depth, declared.between(part.name(), other.name()) || isFold(part, other));
     }
 
     /** Deepest sample of one part inside another, away from the joints where they melt together. */

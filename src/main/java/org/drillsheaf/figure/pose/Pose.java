@@ -23,4 +23,9 @@ public record Pose(
         List<Unknown> solve,
         List<String> feel,
         List<Mark> marks,
-        Ghost ghost) {}
+        Ghost ghost) {
+
+    Pose withAngles(JointAngles changed) {
+        return new Pose(file, line, root, heading, changed, props, contacts, solve, feel, marks, ghost);
+    }
+}

@@ -137,9 +137,8 @@ public final class PoseReader {
 
     private Ghost ghost(YamlNode node, JointReader joints, Problems problems) {
         return node.get("ghost")
-                .map(written -> written.isMap()
-                        ? ghostOfAngles(written, joints, problems)
-                        : ghostOfKeyframe(written, problems))
+                .map(written ->
+                        written.isMap() ? ghostOfAngles(written, joints, problems) : ghostOfKeyframe(written, problems))
                 .orElse(Ghost.NONE);
     }
 

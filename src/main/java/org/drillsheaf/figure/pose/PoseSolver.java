@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.drillsheaf.Problem;
 import org.drillsheaf.Side;
 import org.drillsheaf.figure.body.Body;
@@ -32,6 +33,21 @@ public final class PoseSolver {
 
     /** @param build flesh changes where the contacts lie, so every build is solved for itself */
     public static SolvedPose solve(Pose pose, BodyBuild build) {
+        SolvedPose solved = solveOnce(pose, build);
+        if (build == BodyBuild.AVERAGE) {
+            return solved;
+        }
+        for (int step = 0; step < ArmRoom.MOST_STEPS; step++) {
+            Set<Side> crowded = Penetrations.armsInTrunk(solved);
+            if (crowded.isEmpty()) {
+                break;
+            }
+            solved = solveOnce(ArmRoom.wider(solved.pose(), crowded), build);
+        }
+        return solved;
+    }
+
+    private static SolvedPose solveOnce(Pose pose, BodyBuild build) {
         Scene scene = new Scene(pose.props());
         ContactEquations equations = new ContactEquations(pose, scene, build);
         double[] written = equations.written();
