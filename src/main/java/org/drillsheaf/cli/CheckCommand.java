@@ -58,6 +58,11 @@ final class CheckCommand implements Callable<Integer> {
             description = "Prints also how many drills in how many positions each condition leaves for each goal.")
     private boolean coverage;
 
+    @Option(
+            names = "--limits-to-confirm",
+            description = "Prints only the page of safety limits that a licensed clinician has to confirm.")
+    private boolean limits;
+
     /** How the result is printed. */
     enum Format {
         text,
@@ -71,8 +76,14 @@ final class CheckCommand implements Callable<Integer> {
         if (!Files.isDirectory(folder)) {
             throw BadInput.because(folder.toString(), "There is no such folder", "Name the folder that holds drills");
         }
-        CheckReport report = check(folders, files(folders, folder));
         PrintWriter out = spec.commandLine().getOut();
+        if (limits) {
+            new LimitsPage(library(files(folders, folder), new Problems()).safetyRules())
+                    .lines()
+                    .forEach(out::println);
+            return ExitCode.DONE;
+        }
+        CheckReport report = check(folders, files(folders, folder));
         if (format == Format.json) {
             out.println(report.json());
         } else {
@@ -95,28 +106,33 @@ final class CheckCommand implements Callable<Integer> {
                 : ProjectFiles.alone(folders.home(), full);
     }
 
+    private static Library library(ProjectFiles files, Problems problems) {
+        Optional<Library> library = LibraryFiles.read(files, problems);
+        if (library.isEmpty()) {
+            BadInput.stopAtErrors(problems);
+        }
+        return library.orElseThrow();
+    }
+
     private CheckReport check(Folders folders, ProjectFiles files) {
         try (Progress progress = new Progress(spec.commandLine().getErr())) {
             progress.stage("Reading the vocabularies and the catalogue");
             Problems problems = new Problems();
             Optional<DrillReader> reader = LibraryFiles.drillReader(folders.home(), problems);
-            Optional<Library> library = LibraryFiles.read(files, problems);
-            if (library.isEmpty() || reader.isEmpty()) {
-                BadInput.stopAtErrors(problems);
-            }
-            Catalogue catalogue = library.orElseThrow().catalogue();
+            Library library = library(files, problems);
+            Catalogue catalogue = library.catalogue();
             int drills = catalogue.drills().size();
             String checking = "Checking " + drills + " drills";
             progress.stage(checking);
             CatalogueCheck.Result result = new CatalogueCheck(
                             catalogue,
-                            library.orElseThrow().safetyRules(),
+                            library.safetyRules(),
                             reader.orElseThrow(),
                             Optional.ofNullable(today).orElseGet(LocalDate::now))
                     .run(done -> progress.part(checking, done, drills));
             List<Problem> all = new ArrayList<>(problems.all());
             all.addAll(result.problems());
-            return new CheckReport(catalogue, library.get().layers(), all, result.coverage());
+            return new CheckReport(catalogue, library.layers(), all, result.coverage());
         }
     }
 }

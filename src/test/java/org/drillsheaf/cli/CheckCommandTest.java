@@ -89,6 +89,8 @@ class CheckCommandTest {
         assertThat(json.get("warnings").findValuesAsText("what")).anyMatch(w -> w.contains("start with a verb"));
         assertThat(json.at("/goals/full-exhale/leaning").asInt()).isEqualTo(1);
         assertThat(json.at("/conditions/no-kneel/settle/drills").asInt()).isEqualTo(1);
+        assertThat(json.at("/conditions/no-kneel/goals/full-exhale/leaning").asInt())
+                .isEqualTo(1);
     }
 
     @Test
@@ -97,6 +99,25 @@ class CheckCommandTest {
 
         assertThat(run.code()).isZero();
         assertThat(run.out()).as(run.out()).containsPattern("\\d+ drills, .* 0 errors, 0 warnings,");
+    }
+
+    @Test
+    void thePageOfLimitsForAClinicianIsTheOneInTheDocuments() throws IOException {
+        CommandRun run = CommandRun.of("check", "--limits-to-confirm");
+
+        assertThat(run.code()).isZero();
+        assertThat(run.out().lines())
+                .as("write it anew: ./drillsheaf check --limits-to-confirm > docs/limits-to-confirm.md")
+                .containsExactlyElementsOf(Files.readAllLines(Path.of("docs", "limits-to-confirm.md")));
+    }
+
+    @Test
+    void theCoverageOfEveryGoalUnderEveryConditionIsPrintedOnRequest() {
+        assertThat(check().out()).doesNotContain("Drills/positions left for each goal");
+        assertThat(check("--coverage").out())
+                .containsPattern("(?m)^   3 full-exhale$")
+                .containsPattern("(?m)^condition +1 +2 +3 ")
+                .containsPattern("(?m)^no-kneel +1/1 +1/1 +1/1 +0/0 ");
     }
 
     @Test

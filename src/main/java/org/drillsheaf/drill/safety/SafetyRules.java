@@ -65,14 +65,4 @@ public record SafetyRules(
         });
         return all;
     }
-
-    /** Every setting on which sources disagree or that a licensed clinician has to confirm, for one printed list. */
-    public List<String> toConfirm() {
-        return conditions.values().stream()
-                .flatMap(c -> c.settings().values().stream()
-                        .filter(SettingDefinition::disputed)
-                        .map(s -> c.name().english() + ": " + s.name().english() + " (now: " + s.cautious() + "; "
-                                + s.source().text() + ")"))
-                .toList();
-    }
 }

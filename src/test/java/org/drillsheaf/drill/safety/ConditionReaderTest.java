@@ -2,6 +2,13 @@ package org.drillsheaf.drill.safety;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.drillsheaf.Problems;
+import org.drillsheaf.YamlNode;
 import org.junit.jupiter.api.Test;
 
 class ConditionReaderTest {
@@ -30,11 +37,33 @@ class ConditionReaderTest {
                         .doesNotContain("degree", "right angle", "°")));
     }
 
+    /** Each mark in the file is one line, and nothing else is but the house's two rules by age and the one by number. */
     @Test
-    void disputedNumbersComeAsOneListForAClinician() {
-        assertThat(ProjectRules.RULES.toConfirm())
-                .anyMatch(line -> line.contains("Hip bend limit"))
-                .anyMatch(line -> line.startsWith("Pregnancy: Not flat on the back from this week (now: 13"))
-                .hasSizeGreaterThan(15);
+    void everyLimitMarkedDisputedHouseOrMemoryComesInOneListForAClinician() throws IOException {
+        List<LimitToConfirm> limits = LimitToConfirm.of(ProjectRules.RULES);
+
+        String text = Files.readString(Path.of("shared/conditions.yaml"));
+        YamlNode file = YamlNode.parse("conditions.yaml", text, new Problems()).orElseThrow();
+        long marked = file.nearest("/conditions").items().stream()
+                .flatMap(c -> Stream.concat(
+                        Stream.of(c), c.get("settings").map(YamlNode::items).orElse(List.of()).stream()))
+                .filter(ConditionReaderTest::isMarked)
+                .count();
+        assertThat(marked).isGreaterThan(50);
+        assertThat(limits).hasSize((int) marked + 3);
+        assertThat(limits)
+                .anySatisfy(limit -> {
+                    assertThat(limit.what()).isEqualTo("Hip bend limit in degrees");
+                    assertThat(limit.strict()).isEqualTo("80");
+                })
+                .anySatisfy(limit -> {
+                    assertThat(limit.condition()).isEqualTo("Leg pain from a disc, recent");
+                    assertThat(limit.strict()).startsWith("not offered: ").contains("hip-flexion > 90");
+                });
+    }
+
+    private static boolean isMarked(YamlNode node) {
+        String kind = node.nearest("/source/kind").text().orElse("");
+        return node.truth("disputed").orElse(false) || kind.equals("house") || kind.equals("memory");
     }
 }
