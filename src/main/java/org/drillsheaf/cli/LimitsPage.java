@@ -15,9 +15,12 @@ record LimitsPage(SafetyRules rules) {
         List<String> lines = new ArrayList<>(List.of(
                 "# Limits for a licensed clinician to confirm",
                 "",
-                "Written by `./drillsheaf check --limits-to-confirm` from `shared/conditions.yaml`; a test keeps this page true.",
-                "Sources disagree on these, or nobody has re-read the source, or the number is the house's own. Until somebody",
-                "who may decide it has done so, each stays at its strict value. The client's own clinician's word always wins.",
+                "Written by `./drillsheaf check --limits-to-confirm` from `shared/conditions.yaml`; a test keeps this"
+                        + " page true.",
+                "Sources disagree on these, or nobody has re-read the source, or the number is the house's own. Until"
+                        + " somebody",
+                "who may decide it has done so, each stays at its strict value. The client's own clinician's word"
+                        + " always wins.",
                 "Rules that name drills or positions rather than numbers stand in the same file."));
         String condition = "-";
         for (LimitToConfirm limit : limits) {

@@ -7,16 +7,20 @@ import java.util.regex.Pattern;
 
 /**
  * Counts the syllables of English words by their vowel groups, with the silent endings and the split pairs of the language
- * taken into account. An estimate; how often it is right has not been counted against a word list.
+ * taken into account. An estimate: it agrees with a published dictionary for 99 of 100 words of our texts and for 91 of 100 words
+ * drawn from it at random, names among them ({@code ReadabilityTest}).
  */
 public final class Syllables {
     private static final Pattern VOWELS = Pattern.compile("[aeiouy]+");
     /** Neighbouring vowels that are spoken apart: Austral-i-an, rad-i-o, be-ing, flu-id. */
     private static final Pattern SPLIT = Pattern.compile(
-            "(?<![tcsgh])ia|(?<![tcsgh])io|iu|ien(?!d)|[aeou]ing|yi|ua(?![y])|uou|eo(?!u)|[aeiouy][^aeiouy]*ying$|creat(?=e|o|i)");
+            "(?<![tcsgh])ia|(?<![tcsgh])io|iu|ien(?!d)|[aeou]ing|yi|(?<!q)ua(?!y)|uou|eo(?!u)|[aeiouy][^aeiouy]*ying$|creat(?=e|o|i)");
 
     private static final Pattern SILENT_END = Pattern.compile("(?<=[a-z]{2})(?<![aeiouyl])e$|(?<=[aeiouy])le$|"
             + "(?<![td])ed$|(?<![aeiouysxzcgl])(?<!sh|ch)es$|(?<=[aeiouy]l)es$|(?<=[^aeiouy])ely$");
+    /** A silent e before an ending: move-ment, care-less, taste-ful. */
+    private static final Pattern SILENT_INSIDE =
+            Pattern.compile("(?<=[aeiouy][^aeiouyl])e(?=(?:ments?|ful|less|lessly)$)");
     /** Words that the rules get wrong and that our texts use. */
     private static final Map<String, Integer> KNOWN = Map.ofEntries(
             Map.entry("something", 2),
@@ -38,6 +42,7 @@ public final class Syllables {
             Map.entry("quiet", 2),
             Map.entry("quietly", 3),
             Map.entry("diagnosis", 4),
+            Map.entry("rhythm", 2),
             Map.entry("muscle", 2),
             Map.entry("muscles", 2),
             Map.entry("exercise", 3),
@@ -58,6 +63,9 @@ public final class Syllables {
         }
         int count = matches(VOWELS, plain) + matches(SPLIT, plain);
         if (SILENT_END.matcher(plain).find()) {
+            count--;
+        }
+        if (SILENT_INSIDE.matcher(plain).find()) {
             count--;
         }
         return Math.max(1, count);

@@ -45,8 +45,8 @@ class ConditionReaderTest {
         String text = Files.readString(Path.of("shared/conditions.yaml"));
         YamlNode file = YamlNode.parse("conditions.yaml", text, new Problems()).orElseThrow();
         long marked = file.nearest("/conditions").items().stream()
-                .flatMap(c -> Stream.concat(
-                        Stream.of(c), c.get("settings").map(YamlNode::items).orElse(List.of()).stream()))
+                .flatMap(c ->
+                        Stream.concat(Stream.of(c), c.get("settings").map(YamlNode::items).orElse(List.of()).stream()))
                 .filter(ConditionReaderTest::isMarked)
                 .count();
         assertThat(marked).isGreaterThan(50);
