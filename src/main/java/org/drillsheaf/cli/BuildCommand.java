@@ -18,7 +18,6 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** The main job: a screen in, a reading, a program and a handout out. */
 @Command(
@@ -36,8 +35,8 @@ final class BuildCommand implements Callable<Integer> {
     @CommandLine.Mixin
     private HouseOption house = new HouseOption();
 
-    @Parameters(paramLabel = "<client.yaml>", description = "The client's file.")
-    private Path file;
+    @CommandLine.Mixin
+    private ClientOption client = new ClientOption();
 
     @Option(
             names = "--out",
@@ -76,7 +75,8 @@ final class BuildCommand implements Callable<Integer> {
     @Option(
             names = "--signed-by",
             paramLabel = "<coach>",
-            description = "The coach who has checked the program; without it the handout says that nobody has yet.")
+            description = "The coach who has checked the program; without it the handout says that nobody has yet. With "
+                    + "--store the papers then count as handed out, and are kept.")
     private @Nullable String signedBy;
 
     @Option(
@@ -93,10 +93,11 @@ final class BuildCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter terminal = spec.commandLine().getOut();
         Folders folders = house.folders();
-        try (Progress progress = new Progress(spec.commandLine().getErr())) {
+        try (ClientAtWork atWork = client.open();
+                Progress progress = new Progress(spec.commandLine().getErr())) {
             progress.stage("Reading the vocabularies and the catalogue");
             Knowledge knowledge = HouseData.knowledge(folders);
-            Course course = Course.of(HouseData.visits(file, Optional.ofNullable(visit), knowledge), knowledge);
+            Course course = Course.of(atWork.visits(Optional.ofNullable(visit), knowledge), knowledge);
             ClientVisit read = course.last().visit();
             ProgramQuestions questions = ProgramQuestions.of(whyNot, whatIf, knowledge.catalogue(), read.client());
             TextFile.makeFolder(out);
@@ -105,9 +106,11 @@ final class BuildCommand implements Callable<Integer> {
                     ? new BuildReport.Machine(terminal)
                     : new BuildReport.Terminal(terminal, knowledge.catalogue(), explain);
             report.reading(course.last());
+            Optional<RecordPapers> record =
+                    atWork.record().map(open -> new RecordPapers(open, folders, knowledge, atWork.yaml()));
             if (!read.reading().safety().isClear()) {
                 Optional<Path> note = read.reading().safety().needsReferralNote()
-                        ? Optional.of(papers.referralNote())
+                        ? Optional.of(referralNote(papers, record))
                         : Optional.empty();
                 report.noProgram("the safety answers come first", note);
                 return ExitCode.CANNOT;
@@ -128,8 +131,17 @@ final class BuildCommand implements Callable<Integer> {
                 report.answers(questions.answer(planning.explainer(program, knowledge)));
             }
             progress.stage("Drawing the pictures and printing");
-            report.written(papers.program(planning, program, documents, Optional.ofNullable(signedBy)));
+            List<Papers.Made> made = papers.make(planning, program, documents, Optional.ofNullable(signedBy));
+            record.ifPresent(kept ->
+                    report.kept(kept.keep(program, read, Optional.ofNullable(signedBy), made)));
+            report.written(papers.write(program, made));
             return ExitCode.DONE;
         }
+    }
+
+    private static Path referralNote(Papers papers, Optional<RecordPapers> record) {
+        Papers.Made note = papers.referralNote();
+        record.ifPresent(kept -> kept.handOut(note, Optional.empty()));
+        return papers.write(note);
     }
 }

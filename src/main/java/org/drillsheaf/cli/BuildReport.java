@@ -26,6 +26,9 @@ sealed interface BuildReport {
 
     void answers(ProgramQuestions.Answers answers);
 
+    /** What the record keeps of it; comes before the last word. */
+    void kept(String words);
+
     /** The last word after a program. */
     void written(List<Path> files);
 
@@ -63,6 +66,12 @@ sealed interface BuildReport {
         @Override
         public void answers(ProgramQuestions.Answers answers) {
             new ProgramText(out, catalogue, explain).answers(answers);
+        }
+
+        @Override
+        public void kept(String words) {
+            out.println();
+            out.println(words);
         }
 
         @Override
@@ -108,6 +117,11 @@ sealed interface BuildReport {
         public void answers(ProgramQuestions.Answers answers) {
             json.put("why-not", ProgramJson.whyNot(answers));
             json.put("what-if", ProgramJson.whatIf(answers));
+        }
+
+        @Override
+        public void kept(String words) {
+            json.put("kept", words);
         }
 
         @Override

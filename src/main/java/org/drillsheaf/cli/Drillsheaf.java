@@ -77,11 +77,16 @@ public final class Drillsheaf implements Runnable {
         spec.commandLine().usage(spec.commandLine().getOut());
     }
 
+    /** The version of this program, for example {@code 0.1.0}. */
+    static String version() {
+        String version = Drillsheaf.class.getPackage().getImplementationVersion();
+        return version == null ? "(development build)" : version;
+    }
+
     static final class Version implements CommandLine.IVersionProvider {
         @Override
         public String[] getVersion() {
-            String version = Drillsheaf.class.getPackage().getImplementationVersion();
-            return new String[] {"Drillsheaf " + (version == null ? "(development build)" : version)};
+            return new String[] {"Drillsheaf " + version()};
         }
     }
 }

@@ -2,10 +2,9 @@ package org.drillsheaf.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.drillsheaf.Problems;
 import org.drillsheaf.course.Course;
@@ -15,6 +14,7 @@ import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.course.Planning;
 import org.drillsheaf.handout.DocumentMaker;
 import org.drillsheaf.handout.DocumentOrder;
+import org.drillsheaf.handout.DocumentSetting;
 import org.drillsheaf.handout.page.DocumentKind;
 import org.drillsheaf.program.Program;
 import org.drillsheaf.program.ProgramYaml;
@@ -39,33 +39,63 @@ final class Papers {
         return maker.orElseThrow();
     }
 
-    /** The program as YAML and the wanted documents; all are made before the first is written. */
-    List<Path> program(Planning planning, Program program, List<DocumentKind> kinds, Optional<String> signedBy) {
+    /**
+     * A paper that was made and not written yet.
+     *
+     * @param language that it is in
+     */
+    record Made(DocumentKind kind, DocumentSetting setting, LocalDate visit, String language, byte[] pdf) {}
+
+    /** The wanted documents; all are made before the first is written. */
+    List<Made> make(Planning planning, Program program, List<DocumentKind> kinds, Optional<String> signedBy) {
         DocumentOrder order = Documents.order(course, Optional.of(planning.needs()), Optional.of(program));
         DocumentOrder signed = order.with(order.setting().signedBy(signedBy));
         Problems problems = new Problems();
-        Map<Path, byte[]> papers = new LinkedHashMap<>();
-        papers.put(file("program.yaml"), ProgramYaml.write(program).getBytes(StandardCharsets.UTF_8));
-        for (DocumentKind kind : kinds) {
-            maker.print(kind, signed, problems).ifPresent(pdf -> papers.put(file(name(kind)), pdf));
-        }
+        List<Made> made = new ArrayList<>();
+        kinds.forEach(kind -> make(maker, kind, signed, problems).ifPresent(made::add));
         BadInput.stopAtErrors(problems);
-        papers.forEach(TextFile::write);
-        return new ArrayList<>(papers.keySet());
+        return made;
+    }
+
+    /** One document; empty when {@code problems} got an error. */
+    static Optional<Made> make(DocumentMaker maker, DocumentKind kind, DocumentOrder order, Problems problems) {
+        return maker.make(kind, order, problems)
+                .flatMap(document -> maker.print(document, problems)
+                        .map(pdf -> new Made(
+                                kind,
+                                order.setting(),
+                                order.now().visit().date(),
+                                document.frame().language(),
+                                pdf)));
     }
 
     /** The note for a clinician when a safety answer stops the program. */
-    Path referralNote() {
+    Made referralNote() {
         Problems problems = new Problems();
-        Optional<byte[]> pdf = maker.print(
-                DocumentKind.REFERRAL_NOTE, Documents.order(course, Optional.empty(), Optional.empty()), problems);
+        Optional<Made> note = make(
+                maker, DocumentKind.REFERRAL_NOTE, Documents.order(course, Optional.empty(), Optional.empty()), problems);
         BadInput.stopAtErrors(problems);
-        Path file = file(name(DocumentKind.REFERRAL_NOTE));
-        TextFile.write(file, pdf.orElseThrow());
+        return note.orElseThrow();
+    }
+
+    /** The program as YAML and its papers. */
+    List<Path> write(Program program, List<Made> made) {
+        List<Path> written = new ArrayList<>();
+        Path yaml = file("program.yaml");
+        TextFile.write(yaml, ProgramYaml.write(program).getBytes(StandardCharsets.UTF_8));
+        written.add(yaml);
+        made.forEach(paper -> written.add(write(paper)));
+        return written;
+    }
+
+    Path write(Made paper) {
+        Path file = file(name(paper.kind()));
+        TextFile.write(file, paper.pdf());
         return file;
     }
 
-    private static String name(DocumentKind kind) {
+    /** What the file of a paper ends in. */
+    static String name(DocumentKind kind) {
         return (kind == DocumentKind.CLIENT_HANDOUT ? "handout" : kind.id()) + ".pdf";
     }
 

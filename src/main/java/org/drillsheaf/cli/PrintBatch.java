@@ -14,20 +14,14 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.drillsheaf.Problem;
 import org.drillsheaf.Problems;
-import org.drillsheaf.YamlNode;
 import org.drillsheaf.course.Course;
 import org.drillsheaf.course.Documents;
 import org.drillsheaf.course.Knowledge;
-import org.drillsheaf.drill.Drill;
 import org.drillsheaf.handout.DocumentMaker;
 import org.drillsheaf.handout.DocumentOrder;
 import org.drillsheaf.handout.DocumentSetting;
 import org.drillsheaf.handout.page.DocumentKind;
-import org.drillsheaf.program.DrillHash;
-import org.drillsheaf.program.Entry;
-import org.drillsheaf.program.PhasePlan;
 import org.drillsheaf.program.Program;
-import org.drillsheaf.program.ProgramReader;
 
 /**
  * Prints any number of program files, as many at a time as there are cores. Each is read, printed, written and let go, so
@@ -100,7 +94,7 @@ record PrintBatch(
     private void one(Path file, Tally tally) {
         try {
             String text = TextFile.read(file);
-            Program program = program(file, text);
+            Program program = ProgramFile.read(file.toString(), text, knowledge.catalogue());
             Path client = client(file, program);
             byte[] input = (PrintRecord.sum(bytes(text), bytes(TextFile.read(client))) + house)
                     .getBytes(StandardCharsets.UTF_8);
@@ -135,31 +129,6 @@ record PrintBatch(
         DocumentSetting one = new DocumentSetting(language, org.drillsheaf.client.Paper.A4, false, Optional.empty());
         return setting.apply(one) + ""
                 + setting.apply(one.on(org.drillsheaf.client.Paper.LETTER).large(true));
-    }
-
-    private Program program(Path file, String text) {
-        Problems problems = new Problems();
-        Optional<Program> program =
-                YamlNode.parse(file.toString(), text, problems).flatMap(node -> ProgramReader.read(node, problems));
-        BadInput.stopAtErrors(problems);
-        for (PhasePlan phase : program.orElseThrow().phases()) {
-            for (Entry entry : phase.entries()) {
-                Optional<Drill> drill = knowledge.catalogue().drill(entry.drill());
-                if (drill.isEmpty()) {
-                    throw BadInput.because(
-                            file.toString(),
-                            "The drill “" + entry.drill() + "” is not in the catalogue any more",
-                            "Build the program again");
-                }
-                if (!DrillHash.of(drill.get()).equals(entry.hash())) {
-                    throw BadInput.because(
-                            file.toString(),
-                            "The drill “" + entry.drill() + "” has changed since the program was built",
-                            "Build the program again, or put back revision " + entry.revision());
-                }
-            }
-        }
-        return program.orElseThrow();
     }
 
     private Path client(Path file, Program program) {

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import org.drillsheaf.course.Folders;
 import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.handout.DocumentSetting;
 import org.drillsheaf.handout.page.DocumentKind;
+import org.drillsheaf.store.Store;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -39,8 +41,26 @@ final class PrintCommand implements Callable<Integer> {
     @CommandLine.Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "<program.yaml>", arity = "1..*", description = "Program files.")
-    private List<Path> programs = List.of();
+    @CommandLine.Mixin
+    private StoreOption store = new StoreOption();
+
+    @Parameters(
+            paramLabel = "<program.yaml>",
+            arity = "1..*",
+            description = "Program files; with --store ids or names of clients of the record.")
+    private List<String> programs = List.of();
+
+    @Option(
+            names = "--visit",
+            paramLabel = "<date>",
+            description = "With --store: the visit whose program is printed; the last one by default.")
+    private @Nullable LocalDate visit;
+
+    @Option(
+            names = "--program",
+            paramLabel = "<n>",
+            description = "With --store: the version of the program; the newest by default.")
+    private @Nullable Integer version;
 
     @Option(names = "--out", required = true, paramLabel = "<dir>", description = "Folder for the papers.")
     private Path out;
@@ -86,12 +106,23 @@ final class PrintCommand implements Callable<Integer> {
         TextFile.makeFolder(out);
         List<Optional<String>> wanted = new ArrayList<>();
         languages.forEach(tag -> wanted.add(Optional.of(language(folders, tag))));
+        List<Optional<String>> tags = wanted.isEmpty() ? List.of(Optional.empty()) : wanted;
+        if (store.isNamed()) {
+            return fromRecord(new RecordPrint(
+                    folders,
+                    knowledge,
+                    Papers.maker(folders, knowledge),
+                    documents,
+                    tags,
+                    own -> setting(own, sheet).signedBy(own.signedBy()),
+                    out));
+        }
         PrintBatch batch = new PrintBatch(
                 knowledge,
                 Papers.maker(folders, knowledge),
                 Optional.ofNullable(clients),
                 documents,
-                wanted.isEmpty() ? List.of(Optional.empty()) : wanted,
+                tags,
                 own -> setting(own, sheet),
                 house(folders),
                 new PrintRecord(out));
@@ -102,16 +133,34 @@ final class PrintCommand implements Callable<Integer> {
         return outcome.left() == 0 ? ExitCode.DONE : ExitCode.BAD_INPUT;
     }
 
+    private Integer fromRecord(RecordPrint print) {
+        int again = 0;
+        int anew = 0;
+        try (Store record = store.open()) {
+            for (String client : programs) {
+                RecordPrint.Outcome outcome = print.print(
+                        new OpenRecord(record, RecordClients.one(record, client), store.who()),
+                        new RecordPrint.Wanted(Optional.ofNullable(visit), Optional.ofNullable(version)),
+                        Optional.ofNullable(signedBy));
+                again += outcome.again();
+                anew += outcome.anew();
+            }
+        }
+        spec.commandLine().getOut().println("Printed " + (again + anew) + "; handed out before: " + again + ".");
+        return ExitCode.DONE;
+    }
+
     private PrintBatch.Outcome withBar(PrintBatch batch, int threads) {
+        List<Path> files = programs.stream().map(Path::of).toList();
         if (System.console() == null || programs.size() < 2) {
-            return batch.print(programs, threads, () -> {});
+            return batch.print(files, threads, () -> {});
         }
         try (ProgressBar bar = new ProgressBarBuilder()
                 .setTaskName("Printing")
                 .setInitialMax(programs.size())
                 .setStyle(ProgressBarStyle.ASCII)
                 .build()) {
-            return batch.print(programs, threads, bar::step);
+            return batch.print(files, threads, bar::step);
         }
     }
 

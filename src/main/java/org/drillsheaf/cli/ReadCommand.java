@@ -1,7 +1,6 @@
 package org.drillsheaf.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +16,6 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Reads a client's screen and says what it means; stops before any program. */
 @Command(
@@ -32,8 +30,8 @@ final class ReadCommand implements Callable<Integer> {
     @CommandLine.Mixin
     private HouseOption house = new HouseOption();
 
-    @Parameters(paramLabel = "<client.yaml>", description = "The client's file.")
-    private Path file;
+    @CommandLine.Mixin
+    private ClientOption client = new ClientOption();
 
     @Option(
             names = "--visit",
@@ -51,10 +49,11 @@ final class ReadCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         Folders folders = house.folders();
-        try (Progress progress = new Progress(spec.commandLine().getErr())) {
+        try (ClientAtWork atWork = client.open();
+                Progress progress = new Progress(spec.commandLine().getErr())) {
             progress.stage("Reading the vocabularies and the catalogue");
             Knowledge knowledge = HouseData.knowledge(folders);
-            Course course = Course.of(HouseData.visits(file, Optional.ofNullable(visit), knowledge), knowledge);
+            Course course = Course.of(atWork.visits(Optional.ofNullable(visit), knowledge), knowledge);
             ClientVisit read = course.last().visit();
             if (format == Format.json) {
                 out.println(Json.text(ReadingJson.of(

@@ -1,9 +1,16 @@
 package org.drillsheaf.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.drillsheaf.Problems;
+import org.drillsheaf.course.FrozenPaper;
 import org.drillsheaf.store.Store;
+import org.drillsheaf.store.record.ClientSummary;
+import org.drillsheaf.store.record.Documents;
+import org.drillsheaf.store.record.HandedOut;
 import org.drillsheaf.store.upkeep.TableSum;
 import org.drillsheaf.store.upkeep.Verification;
 import picocli.CommandLine;
@@ -27,6 +34,11 @@ final class StoreVerifyCommand implements Callable<Integer> {
     @Option(names = "--sums", description = "Print the count and the checksum of every table.")
     private boolean sums;
 
+    @Option(
+            names = "--redraw",
+            description = "Also draw every paper that this version handed out once more from its frozen inputs, and compare.")
+    private boolean redraw;
+
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
@@ -44,7 +56,39 @@ final class StoreVerifyCommand implements Callable<Integer> {
                     found.isWhole()
                             ? "The record is whole: " + rows + " rows read."
                             : "The record is not whole. Leave it as it is, and restore the newest backup.");
-            return found.isWhole() ? ExitCode.DONE : ExitCode.CANNOT;
+            boolean same = !redraw || redraw(record, out);
+            return found.isWhole() && same ? ExitCode.DONE : ExitCode.CANNOT;
+        }
+    }
+
+    private static boolean redraw(Store record, PrintWriter out) {
+        int same = 0;
+        boolean whole = true;
+        for (ClientSummary client : record.clients().list()) {
+            for (HandedOut document : record.documents().list(client.key())) {
+                if (!document.drawnBy().equals(Drillsheaf.version())) {
+                    continue; // another version drew it: only the stored file is promised
+                }
+                if (isDrawnAlike(record, document)) {
+                    same++;
+                } else {
+                    whole = false;
+                    out.println("The paper " + document.key() + " is drawn differently now; the stored file is right.");
+                }
+            }
+        }
+        out.println(same + (same == 1 ? " paper" : " papers") + " drawn again, byte for byte the same.");
+        return whole;
+    }
+
+    private static boolean isDrawnAlike(Store record, HandedOut document) {
+        try {
+            Optional<FrozenPaper> frozen = FrozenPaper.of(record.documents().inputs(document));
+            Optional<byte[]> pdf = frozen.isEmpty() ? Optional.empty() : frozen.get().draw(new Problems());
+            return pdf.map(Documents::hash).equals(Optional.of(document.pdfHash()));
+        } catch (IOException e) {
+            throw BadInput.because(
+                    System.getProperty("java.io.tmpdir", ""), "Temporary files cannot be written", "Free some space");
         }
     }
 }

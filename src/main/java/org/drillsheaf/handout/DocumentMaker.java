@@ -41,7 +41,12 @@ public final class DocumentMaker {
      * @return the PDF, empty when {@code problems} got an error
      */
     public Optional<byte[]> print(DocumentKind kind, DocumentOrder order, Problems problems) {
-        return make(kind, order, problems).flatMap(document -> printer.print(document, problems));
+        return make(kind, order, problems).flatMap(document -> print(document, problems));
+    }
+
+    /** Prints pages that were made before; empty when {@code problems} got an error. */
+    public Optional<byte[]> print(Document document, Problems problems) {
+        return printer.print(document, problems);
     }
 
     /** The pages of one document of a client; empty when {@code problems} got an error. */

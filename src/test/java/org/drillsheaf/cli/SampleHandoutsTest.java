@@ -60,7 +60,7 @@ class SampleHandoutsTest {
             ClientVisit visit = course.last().visit();
             Papers papers = new Papers(maker, course, out);
             if (!visit.reading().safety().isClear()) {
-                PDFS.put(id, Files.readAllBytes(papers.referralNote()));
+                PDFS.put(id, papers.referralNote().pdf());
                 continue;
             }
             Planning planning = Planning.along(course, knowledge);
@@ -69,9 +69,9 @@ class SampleHandoutsTest {
             PROGRAMS.put(id, program);
             PDFS.put(
                     id,
-                    Files.readAllBytes(
-                            papers.program(planning, program, List.of(DocumentKind.CLIENT_HANDOUT), Optional.empty())
-                                    .get(1)));
+                    papers.make(planning, program, List.of(DocumentKind.CLIENT_HANDOUT), Optional.empty())
+                            .get(0)
+                            .pdf());
         }
     }
 
