@@ -26,7 +26,8 @@ import picocli.CommandLine.Option;
         description = "Reads a client's screen, builds the program and prints the handout.",
         footer = {
             "",
-            "Exit codes: 0 done, 1 cannot be done (a safety answer, or nothing fits; the reason is printed), 2 bad input."
+            "Exit codes: 0 done, 1 cannot be done (a safety answer, or nothing fits; the reason is printed), 2 bad"
+                    + " input."
         })
 final class BuildCommand implements Callable<Integer> {
     @CommandLine.Spec
@@ -75,8 +76,9 @@ final class BuildCommand implements Callable<Integer> {
     @Option(
             names = "--signed-by",
             paramLabel = "<coach>",
-            description = "The coach who has checked the program; without it the handout says that nobody has yet. With "
-                    + "--store the papers then count as handed out, and are kept.")
+            description =
+                    "The coach who has checked the program; without it the handout says that nobody has yet. With "
+                            + "--store the papers then count as handed out, and are kept.")
     private @Nullable String signedBy;
 
     @Option(
@@ -132,8 +134,7 @@ final class BuildCommand implements Callable<Integer> {
             }
             progress.stage("Drawing the pictures and printing");
             List<Papers.Made> made = papers.make(planning, program, documents, Optional.ofNullable(signedBy));
-            record.ifPresent(kept ->
-                    report.kept(kept.keep(program, read, Optional.ofNullable(signedBy), made)));
+            record.ifPresent(kept -> report.kept(kept.keep(program, read, Optional.ofNullable(signedBy), made)));
             report.written(papers.write(program, made));
             return ExitCode.DONE;
         }

@@ -59,21 +59,23 @@ final class Papers {
 
     /** One document; empty when {@code problems} got an error. */
     static Optional<Made> make(DocumentMaker maker, DocumentKind kind, DocumentOrder order, Problems problems) {
-        return maker.make(kind, order, problems)
-                .flatMap(document -> maker.print(document, problems)
-                        .map(pdf -> new Made(
-                                kind,
-                                order.setting(),
-                                order.now().visit().date(),
-                                document.frame().language(),
-                                pdf)));
+        return maker.make(kind, order, problems).flatMap(document -> maker.print(document, problems)
+                .map(pdf -> new Made(
+                        kind,
+                        order.setting(),
+                        order.now().visit().date(),
+                        document.frame().language(),
+                        pdf)));
     }
 
     /** The note for a clinician when a safety answer stops the program. */
     Made referralNote() {
         Problems problems = new Problems();
         Optional<Made> note = make(
-                maker, DocumentKind.REFERRAL_NOTE, Documents.order(course, Optional.empty(), Optional.empty()), problems);
+                maker,
+                DocumentKind.REFERRAL_NOTE,
+                Documents.order(course, Optional.empty(), Optional.empty()),
+                problems);
         BadInput.stopAtErrors(problems);
         return note.orElseThrow();
     }

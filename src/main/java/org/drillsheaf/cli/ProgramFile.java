@@ -33,7 +33,9 @@ final class ProgramFile {
         Optional<Drill> drill = catalogue.drill(entry.drill());
         if (drill.isEmpty()) {
             throw BadInput.because(
-                    name, "The drill “" + entry.drill() + "” is not in the catalogue any more", "Build the program again");
+                    name,
+                    "The drill “" + entry.drill() + "” is not in the catalogue any more",
+                    "Build the program again");
         }
         if (!DrillHash.of(drill.get()).equals(entry.hash())) {
             throw BadInput.because(

@@ -43,8 +43,8 @@ record RecordPrint(
     Outcome print(OpenRecord record, Wanted wanted, Optional<String> signedBy) {
         ClientAtWork client = ClientAtWork.of(record);
         KeptProgram found = program(record, client, wanted);
-        KeptProgram kept =
-                signedBy.map(coach -> record.store().programs().sign(found.key(), coach)).orElse(found);
+        KeptProgram kept = signedBy.map(coach -> record.store().programs().sign(found.key(), coach))
+                .orElse(found);
         int again = 0;
         int anew = 0;
         for (DocumentKind kind : kinds) {
@@ -59,7 +59,11 @@ record RecordPrint(
                     pdf = draw(record, client, kept, kind, language);
                     anew++;
                 }
-                String id = record.store().clients().summary(record.client()).orElseThrow().id();
+                String id = record.store()
+                        .clients()
+                        .summary(record.client())
+                        .orElseThrow()
+                        .id();
                 String tag = language.map(l -> "-" + l).orElse("");
                 TextFile.write(out.resolve(id + "-" + Papers.name(kind).replace(".pdf", tag + ".pdf")), pdf);
             }
@@ -80,7 +84,8 @@ record RecordPrint(
     private Optional<HandedOut> handedOut(
             OpenRecord record, KeptProgram program, DocumentKind kind, Optional<String> language) {
         return record.store().documents().list(record.client()).stream()
-                .filter(d -> d.program().equals(Optional.of(program.key())) && d.kind().equals(kind.id()))
+                .filter(d -> d.program().equals(Optional.of(program.key()))
+                        && d.kind().equals(kind.id()))
                 .filter(d -> language.map(d.language()::equals).orElse(true))
                 .filter(d -> fits(record, d))
                 .findFirst();

@@ -36,7 +36,8 @@ final class StoreVerifyCommand implements Callable<Integer> {
 
     @Option(
             names = "--redraw",
-            description = "Also draw every paper that this version handed out once more from its frozen inputs, and compare.")
+            description =
+                    "Also draw every paper that this version handed out once more from its frozen inputs, and compare.")
     private boolean redraw;
 
     @Override
@@ -84,7 +85,8 @@ final class StoreVerifyCommand implements Callable<Integer> {
     private static boolean isDrawnAlike(Store record, HandedOut document) {
         try {
             Optional<FrozenPaper> frozen = FrozenPaper.of(record.documents().inputs(document));
-            Optional<byte[]> pdf = frozen.isEmpty() ? Optional.empty() : frozen.get().draw(new Problems());
+            Optional<byte[]> pdf =
+                    frozen.isEmpty() ? Optional.empty() : frozen.get().draw(new Problems());
             return pdf.map(Documents::hash).equals(Optional.of(document.pdfHash()));
         } catch (IOException e) {
             throw BadInput.because(

@@ -55,8 +55,7 @@ final class FrozenHouse {
             return;
         }
         try (Stream<Path> found = Files.walk(folder)) {
-            found.filter(Files::isRegularFile)
-                    .forEach(file -> files.put(name + "/" + folder.relativize(file), file));
+            found.filter(Files::isRegularFile).forEach(file -> files.put(name + "/" + folder.relativize(file), file));
         } catch (IOException e) {
             throw new UncheckedIOException("the program's own data cannot be listed", e);
         }

@@ -114,7 +114,8 @@ public record FrozenPaper(
             Folders folders = FrozenHouse.unpack(house, scratch);
             Optional<Knowledge> knowledge = Knowledge.read(folders, problems);
             Optional<DocumentMaker> maker = knowledge.flatMap(k -> Documents.maker(folders, k, problems));
-            return maker.flatMap(m -> order(knowledge.orElseThrow(), problems).flatMap(o -> m.print(kind, o, problems)));
+            return maker.flatMap(
+                    m -> order(knowledge.orElseThrow(), problems).flatMap(o -> m.print(kind, o, problems)));
         } finally {
             remove(scratch);
         }

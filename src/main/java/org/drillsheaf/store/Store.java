@@ -3,6 +3,7 @@ package org.drillsheaf.store;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.drillsheaf.store.change.Audit;
 import org.drillsheaf.store.change.AuditEntry;
@@ -16,13 +17,16 @@ import org.drillsheaf.store.record.Erasures;
 import org.drillsheaf.store.record.House;
 import org.drillsheaf.store.record.Programs;
 import org.drillsheaf.store.search.Search;
+import org.drillsheaf.store.sql.Complaints;
 import org.drillsheaf.store.sql.Database;
 import org.drillsheaf.store.sql.Engine;
 import org.drillsheaf.store.sql.Migrations;
 import org.drillsheaf.store.sql.Passphrase;
 import org.drillsheaf.store.sql.StoreAddress;
 import org.drillsheaf.store.sql.StoreFailure;
+import org.drillsheaf.store.upkeep.BackupFolder;
 import org.drillsheaf.store.upkeep.Backups;
+import org.drillsheaf.store.upkeep.Mark;
 import org.drillsheaf.store.upkeep.RecordCopy;
 import org.drillsheaf.store.upkeep.TableSum;
 import org.drillsheaf.store.upkeep.Verification;
@@ -34,6 +38,7 @@ import org.drillsheaf.store.upkeep.Watcher;
  */
 public final class Store implements AutoCloseable {
     private final Database database;
+    private final boolean isLook;
     private final Audit audit;
     private final Changes changes;
     private final Clients clients;
@@ -45,8 +50,10 @@ public final class Store implements AutoCloseable {
     private final Erasures erasures;
     private final ClientArchive archive;
     private final Backups backups;
+    private final Optional<Mark> mark;
 
-    private Store(Database database, Clock clock) {
+    private Store(Database database, Clock clock, boolean isLook) {
+        this.isLook = isLook;
         this.database = database;
         this.audit = new Audit(database, clock);
         this.changes = new Changes(audit);
@@ -59,11 +66,16 @@ public final class Store implements AutoCloseable {
         this.erasures = new Erasures(database, audit, clock);
         this.archive = new ClientArchive(clients, programs, documents, audit);
         this.backups = new Backups(database, house, clock);
+        this.mark = backups.folder().map(Mark::new);
     }
 
     /** Makes a new record: a file that is not there yet, or the tables in an empty database of a server. */
     public static Store create(StoreAddress address, Passphrase passphrase, Clock clock) {
-        return ready(Database.create(address, passphrase), clock);
+        Database database = Database.create(address, passphrase);
+        if (address instanceof StoreAddress.File file) {
+            new Mark(new BackupFolder(file)).remove(); // of a record that lay here before
+        }
+        return ready(database, clock);
     }
 
     /** Opens a record; brings an older one up to date, after a backup. */
@@ -82,7 +94,7 @@ public final class Store implements AutoCloseable {
                         "This is from an older version, and cannot be looked into as it is",
                         "Restore it into a new place: there it is brought up to date");
             }
-            return new Store(database, clock);
+            return new Store(database, clock, true);
         } catch (RuntimeException e) {
             database.close();
             throw e;
@@ -91,13 +103,19 @@ public final class Store implements AutoCloseable {
 
     private static Store ready(Database database, Clock clock) {
         try {
+            boolean isThere = Migrations.version(database).isPresent();
             if (Migrations.isNeeded(database)) {
-                if (Migrations.version(database).isPresent() && database.engine() == Engine.H2) {
+                if (isThere && database.engine() == Engine.H2) {
                     Backups.makeOnly(database, clock);
                 }
                 Migrations.run(database);
             }
-            return new Store(database, clock);
+            Store store = new Store(database, clock, false);
+            store.mark.ifPresent(mark -> mark.check(store.audit));
+            return store;
+        } catch (StoreFailure e) {
+            database.close();
+            throw Complaints.whileReadingAll(e, database.address());
         } catch (RuntimeException e) {
             database.close();
             throw e;
@@ -195,6 +213,9 @@ public final class Store implements AutoCloseable {
         backups.close();
         search.close();
         changes.close();
+        if (!isLook) {
+            mark.ifPresent(m -> m.set(audit));
+        }
         database.close();
     }
 }

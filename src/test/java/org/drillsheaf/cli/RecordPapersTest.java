@@ -45,8 +45,8 @@ class RecordPapersTest {
     void tenVersionsOfAProgramAreEachPrintedAgainAsTheyWereThoughADrillWasEditedInBetween() throws IOException {
         Folders folders = HouseData.folders().withClinic(Files.createDirectories(folder.resolve("clinic")));
         try (Passphrase passphrase = Passphrase.of("six otters on a wet brook".toCharArray());
-                Store store = Store.create(
-                        new StoreAddress.File(folder.resolve("record")), passphrase, Clock.systemUTC())) {
+                Store store =
+                        Store.create(new StoreAddress.File(folder.resolve("record")), passphrase, Clock.systemUTC())) {
             UUID client = add(store);
             OpenRecord record = new OpenRecord(store, client, COACH);
             List<Kept> versions = new ArrayList<>();
@@ -69,13 +69,7 @@ class RecordPapersTest {
                     .hasSize(VERSIONS);
 
             RecordPrint print = new RecordPrint(
-                    folders,
-                    knowledge,
-                    maker,
-                    List.of(PAPER),
-                    List.of(Optional.empty()),
-                    own -> own,
-                    folder);
+                    folders, knowledge, maker, List.of(PAPER), List.of(Optional.empty()), own -> own, folder);
             for (Kept kept : versions) {
                 RecordPrint.Outcome outcome = print.print(
                         record,
@@ -102,7 +96,8 @@ class RecordPapersTest {
 
     /** Something that makes the next version's paper another one. */
     private static void callClient(Store store, UUID client, String name) {
-        Part part = store.clients().load(client).orElseThrow().part(PartKey.CLIENT).orElseThrow();
+        Part part =
+                store.clients().load(client).orElseThrow().part(PartKey.CLIENT).orElseThrow();
         store.clients()
                 .save(
                         client,
@@ -125,8 +120,8 @@ class RecordPapersTest {
         ClientAtWork client = ClientAtWork.of(record);
         Course course = course(client, knowledge);
         Program program = (Program) planning.result();
-        List<Papers.Made> made = new Papers(maker, course, folders.clinic())
-                .make(planning, program, List.of(PAPER), Optional.of(COACH));
+        List<Papers.Made> made =
+                new Papers(maker, course, folders.clinic()).make(planning, program, List.of(PAPER), Optional.of(COACH));
         String words = new RecordPapers(record, folders, knowledge, client.yaml())
                 .keep(program, course.last().visit(), Optional.of(COACH), made);
         assertThat(words).contains("papers handed out: 1");
@@ -139,7 +134,7 @@ class RecordPapersTest {
         String drill = program.yaml().replaceAll("(?s)^.*? drill: (\\S+).*$", "$1");
         String starter = Files.readString(folders.catalogue().resolve(drill + ".yaml"));
         String own = starter.replaceFirst("revision: (\\d+)", "revision: 1\nbased-on: $1")
-                .replaceFirst("purpose: \\{en: [^,}]*", "purpose: {en: Ours now.");
+                .replaceFirst("(?s)(purpose:.*?en: )", "$1Ours now. ");
         assertThat(own).contains("Ours now.");
         Path drills = Files.createDirectories(folders.clinic().resolve("exercise-library"));
         Files.writeString(drills.resolve(drill + ".yaml"), own);
@@ -172,14 +167,16 @@ class RecordPapersTest {
         assertThat(done(on, "build", "edwin-tarrow", "--out", out).out())
                 .contains("version 1 of the program of 2026-05-06, not yet checked");
         assertThat(done(on, "print", "edwin-tarrow", "--out", out).out()).contains("handed out before: 0");
-        assertThat(done(on, "print", "edwin-tarrow", "--out", out, "--signed-by", COACH).out())
+        assertThat(done(on, "print", "edwin-tarrow", "--out", out, "--signed-by", COACH)
+                        .out())
                 .as("now it counts as handed out")
                 .contains("handed out before: 0");
         byte[] signed = Files.readAllBytes(folder.resolve("out/edwin-tarrow-handout.pdf"));
         Files.delete(folder.resolve("out/edwin-tarrow-handout.pdf"));
         assertThat(done(on, "print", "Edwin", "--out", out).out()).contains("handed out before: 1");
         assertThat(folder.resolve("out/edwin-tarrow-handout.pdf")).hasBinaryContent(signed);
-        assertThat(done(on, "store", "verify", "--redraw").out()).contains("1 paper drawn again, byte for byte the same");
+        assertThat(done(on, "store", "verify", "--redraw").out())
+                .contains("1 paper drawn again, byte for byte the same");
 
         String[] nobody = {"print", "lise-varga", "--out", out};
         assertThat(run(on, nobody).err()).contains("No client of the record is called so");

@@ -31,12 +31,18 @@ public final class Complaints {
         if (failure instanceof StoreFailure known) {
             return known;
         }
-        Kind kind = kind(failure, address);
+        return inWords(kind(failure, address), failure, address);
+    }
+
+    private static StoreFailure inWords(Kind kind, Throwable failure, StoreAddress address) {
         String place = address.shown();
         return switch (kind) {
             case IN_USE ->
                 new StoreFailure(
-                        kind, place, "The record is open in another window or program", "Close that one first", null);
+                        kind,
+                        place,
+                        "The record is open in another window or program",
+                        "Close that one first; meanwhile the newest backup can be looked into");
             case WRONG_PASSPHRASE ->
                 address instanceof StoreAddress.File
                         ? new StoreFailure(
@@ -44,7 +50,9 @@ public final class Complaints {
                                 place,
                                 "The passphrase does not open this record",
                                 "Check capitals and keyboard layout and try again; the record cannot be opened without"
-                                        + " it, a backup has the passphrase that was in use on its day")
+                                        + " it, a backup has the passphrase that was in use on its day. If it is"
+                                        + " surely right, the beginning of the file is damaged: restore the newest"
+                                        + " backup")
                         : new StoreFailure(
                                 kind, place, "The server refuses this user or password", "Ask whoever runs the server");
             case DAMAGED ->
@@ -52,7 +60,8 @@ public final class Complaints {
                         kind,
                         place,
                         "The record's file is damaged",
-                        "Leave the file as it is, and put a copy from before the damage in another place to go on with",
+                        "Leave the file as it is and restore the newest backup: it is put in the file's place, and the"
+                                + " damaged file is set aside, not removed",
                         failure);
             case NEWER ->
                 new StoreFailure(
@@ -94,6 +103,13 @@ public final class Complaints {
         };
     }
 
+    /** For a time when nothing can go wrong with a sound file: what would else be unexpected is then damage. */
+    public static StoreFailure whileReadingAll(StoreFailure failure, StoreAddress address) {
+        return failure.kind() == Kind.UNEXPECTED && address instanceof StoreAddress.File
+                ? inWords(Kind.DAMAGED, failure, address)
+                : failure;
+    }
+
     private static Kind kind(Throwable failure, StoreAddress address) {
         for (Throwable t = failure; t != null; t = t.getCause()) {
             if (saysDiskFull(t)) {
@@ -112,7 +128,7 @@ public final class Complaints {
             case org.h2.api.ErrorCode.DATABASE_ALREADY_OPEN_1 -> Kind.IN_USE;
             case org.h2.api.ErrorCode.FILE_ENCRYPTION_ERROR_1, org.h2.api.ErrorCode.WRONG_USER_OR_PASSWORD ->
                 Kind.WRONG_PASSPHRASE;
-            case org.h2.api.ErrorCode.FILE_CORRUPTED_1 -> Kind.DAMAGED;
+            case org.h2.api.ErrorCode.FILE_CORRUPTED_1, org.h2.api.ErrorCode.GENERAL_ERROR_1 -> Kind.DAMAGED;
             case org.h2.api.ErrorCode.FILE_VERSION_ERROR_1 -> Kind.NEWER;
             case org.h2.api.ErrorCode.DATABASE_NOT_FOUND_WITH_IF_EXISTS_1, org.h2.api.ErrorCode.DATABASE_NOT_FOUND_1 ->
                 Kind.NOT_THERE;

@@ -41,6 +41,7 @@ public final class Database implements AutoCloseable {
     private final HikariDataSource pool;
     private final Jdbi jdbi;
     private volatile boolean holdsErased;
+    private volatile boolean isBroken;
 
     private Database(StoreAddress address, Engine engine, Passphrase passphrase, HikariDataSource pool) {
         this.address = address;
@@ -91,7 +92,19 @@ public final class Database implements AutoCloseable {
             Engine engine = address instanceof StoreAddress.File ? Engine.H2 : Engine.POSTGRESQL;
             return new Database(address, engine, passphrase.copy(), new HikariDataSource(config));
         } catch (RuntimeException e) {
-            throw Complaints.of(e, address);
+            StoreFailure failure = Complaints.whileReadingAll(Complaints.of(e, address), address);
+            letGo(failure);
+            throw failure;
+        }
+    }
+
+    /**
+     * H2 leaves a file open that it stumbled over while opening it, and nobody in this process could open the restored one.
+     * What it left lying about is closed when it is collected.
+     */
+    private static void letGo(StoreFailure failure) {
+        if (failure.kind() == StoreFailure.Kind.DAMAGED || failure.kind() == StoreFailure.Kind.WRONG_PASSPHRASE) {
+            System.gc();
         }
     }
 
@@ -142,7 +155,7 @@ public final class Database implements AutoCloseable {
         } catch (StoreFailure e) {
             throw e;
         } catch (RuntimeException e) {
-            throw Complaints.of(e, address);
+            throw complain(e);
         }
     }
 
@@ -162,7 +175,7 @@ public final class Database implements AutoCloseable {
                 throw e;
             } catch (JdbiException e) {
                 if (attempt == TRIES || !Complaints.isInTheWay(e)) {
-                    throw Complaints.of(e, address);
+                    throw complain(e);
                 }
             }
         }
@@ -188,7 +201,7 @@ public final class Database implements AutoCloseable {
         } catch (StoreFailure e) {
             throw e;
         } catch (RuntimeException e) {
-            throw Complaints.of(e, address);
+            throw complain(e);
         }
     }
 
@@ -239,18 +252,27 @@ public final class Database implements AutoCloseable {
         try (Handle handle = jdbi.open()) {
             handle.execute(sql, values);
         } catch (RuntimeException e) {
-            throw Complaints.of(e, address);
+            throw complain(e);
         }
+    }
+
+    /** A file that cannot be trusted any more is let go at once; an orderly close would try to write to it. */
+    private StoreFailure complain(RuntimeException e) {
+        StoreFailure failure = Complaints.of(e, address);
+        isBroken |= failure.kind() == StoreFailure.Kind.DAMAGED || failure.kind() == StoreFailure.Kind.UNEXPECTED;
+        return failure;
     }
 
     @Override
     public void close() {
         try {
-            if (holdsErased) {
+            if (isBroken && engine == Engine.H2) {
+                execute("SHUTDOWN IMMEDIATELY");
+            } else if (holdsErased) {
                 execute("SHUTDOWN COMPACT");
             }
         } catch (StoreFailure e) {
-            if (e.kind() != StoreFailure.Kind.CLOSED) { // its own connection is closed with all others
+            if (!isBroken && e.kind() != StoreFailure.Kind.CLOSED) { // its own connection is closed with all others
                 throw e;
             }
         } finally {

@@ -45,6 +45,10 @@ public final class BackupFolder {
         return folder;
     }
 
+    StoreAddress.File record() {
+        return record;
+    }
+
     /** The backups, newest first. One that is only half made has another name and is not among them. */
     public List<Backup> list() {
         if (!Files.isDirectory(folder)) {
@@ -80,7 +84,7 @@ public final class BackupFolder {
         return new StoreAddress.File(folder.resolve(stem(record) + "-" + TIME.format(made)));
     }
 
-    private void makeFolder() {
+    void makeFolder() {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {

@@ -47,6 +47,7 @@ final class Swap {
             try (Database opened = Database.openToRead(fresh, passphrase)) {
                 Verification.of(opened, new Audit(opened, clock), Watcher.NONE).orElseThrow(fresh.shown());
             }
+            new Mark(new BackupFolder(record)).remove();
             boolean there = Files.exists(record.file());
             if (there) {
                 Files.move(record.file(), aside.file(), StandardCopyOption.ATOMIC_MOVE);

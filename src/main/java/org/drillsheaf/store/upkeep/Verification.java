@@ -9,6 +9,7 @@ import org.drillsheaf.store.change.Audit;
 import org.drillsheaf.store.record.Clients;
 import org.drillsheaf.store.record.Documents;
 import org.drillsheaf.store.record.PartKey;
+import org.drillsheaf.store.sql.Complaints;
 import org.drillsheaf.store.sql.Database;
 import org.drillsheaf.store.sql.StoreFailure;
 
@@ -34,12 +35,16 @@ public record Verification(List<TableSum> tables, List<String> faults) {
      * every newest part of a client against its twin among the old versions.
      */
     public static Verification of(Database database, Audit audit, Watcher watcher) {
-        List<TableSum> sums = RecordCopy.sums(database, watcher);
-        List<String> faults = new ArrayList<>();
-        audit.firstBreak().ifPresent(n -> faults.add("The audit is broken at entry " + n));
-        faults.addAll(documents(database));
-        faults.addAll(parts(database));
-        return new Verification(sums, faults);
+        try {
+            List<TableSum> sums = RecordCopy.sums(database, watcher);
+            List<String> faults = new ArrayList<>();
+            audit.firstBreak().ifPresent(n -> faults.add("The audit is broken at entry " + n));
+            faults.addAll(documents(database));
+            faults.addAll(parts(database));
+            return new Verification(sums, faults);
+        } catch (StoreFailure e) {
+            throw Complaints.whileReadingAll(e, database.address());
+        }
     }
 
     private static List<String> documents(Database database) {
