@@ -12,6 +12,8 @@ import org.drillsheaf.drill.library.Layers;
 import org.drillsheaf.drill.library.LibraryFiles;
 import org.drillsheaf.exchange.archive.ArchivePictures;
 import org.drillsheaf.exchange.archive.CatalogueArchive;
+import org.drillsheaf.exchange.sheet.CsvFile;
+import org.drillsheaf.exchange.sheet.XlsxFile;
 import org.drillsheaf.figure.draw.FigureDrawer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -33,7 +35,7 @@ final class CatalogueExportCommand implements Callable<Integer> {
     @CommandLine.Mixin
     private HouseOption house = new HouseOption();
 
-    @Parameters(paramLabel = "<file>", description = "The file to write; its ending says what it is: .zip")
+    @Parameters(paramLabel = "<file>", description = "The file to write; its ending says what it is: .zip, .xlsx or .csv")
     private Path file = Path.of("");
 
     @Option(names = "--without-pictures", description = "Leaves the pictures out of a zip file.")
@@ -61,13 +63,16 @@ final class CatalogueExportCommand implements Callable<Integer> {
             Layers layers = LibraryFiles.layers(house.folders().files(), problems);
             BadInput.stopAtErrors(problems);
             TextFile.write(file, out -> write(kind, layers, out, progress));
-            spec.commandLine().getOut().println(layers.drills().size() + " drills written into " + file + ".");
+            spec.commandLine()
+                    .getOut()
+                    .println(layers.drills().size() + " drills written into " + file + ".");
         }
         return ExitCode.DONE;
     }
 
     private void write(CatalogueFile.Kind kind, Layers layers, OutputStream out, Progress progress) throws IOException {
         int all = layers.drills().size();
+        progress.stage("Writing " + all + " drills");
         switch (kind) {
             case ZIP ->
                 CatalogueArchive.write(
@@ -76,6 +81,8 @@ final class CatalogueExportCommand implements Callable<Integer> {
                         withoutPictures ? Optional.empty() : Optional.of(new ArchivePictures(new FigureDrawer())),
                         out,
                         done -> progress.part("Packing drills", done, all));
+            case XLSX -> XlsxFile.write(layers, out);
+            case CSV -> CsvFile.write(layers, out);
         }
     }
 }

@@ -1,5 +1,6 @@
 package org.drillsheaf.cli;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -7,8 +8,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.drillsheaf.Problems;
+import org.drillsheaf.drill.library.Layers;
 import org.drillsheaf.exchange.Incoming;
 import org.drillsheaf.exchange.archive.ArchiveReader;
+import org.drillsheaf.exchange.sheet.CsvFile;
+import org.drillsheaf.exchange.sheet.XlsxFile;
 
 /** The kinds of file that hold a whole catalogue. */
 final class CatalogueFile {
@@ -16,7 +20,12 @@ final class CatalogueFile {
 
     /** Told apart by the ending of the name. */
     enum Kind {
-        ZIP;
+        /** Drills as YAML, with pictures. */
+        ZIP,
+        /** A sheet for a spreadsheet. */
+        XLSX,
+        /** The same as text. */
+        CSV;
 
         private String ending() {
             return "." + name().toLowerCase(Locale.ROOT);
@@ -35,18 +44,29 @@ final class CatalogueFile {
                                 + Arrays.stream(Kind.values()).map(Kind::ending).collect(Collectors.joining(" or "))));
     }
 
-    /** Ends the command when the whole file is refused. */
-    static Incoming read(Path file) {
+    /**
+     * Ends the command when the whole file is refused.
+     *
+     * @param now the catalogue as it is now, from which a sheet takes what no cell holds
+     */
+    static Incoming read(Path file, Layers now) {
         Kind kind = kind(file);
         if (!Files.isRegularFile(file)) {
             throw BadInput.because(file.toString(), "There is no such file", "Check the name and the folder");
         }
         Problems problems = new Problems();
-        Optional<Incoming> incoming =
-                switch (kind) {
-                    case ZIP -> ArchiveReader.read(file, problems);
-                };
-        BadInput.stopAtErrors(problems);
-        return incoming.orElseThrow();
+        try {
+            Optional<Incoming> incoming =
+                    switch (kind) {
+                        case ZIP -> ArchiveReader.read(file, problems);
+                        case XLSX -> XlsxFile.read(file, now, problems);
+                        case CSV -> CsvFile.read(file, now, problems);
+                    };
+            BadInput.stopAtErrors(problems);
+            return incoming.orElseThrow();
+        } catch (IOException e) {
+            throw BadInput.because(
+                    file.toString(), "The file cannot be read (" + e.getMessage() + ")", "Check the disk");
+        }
     }
 }

@@ -54,8 +54,7 @@ final class CatalogueImportCommand implements Callable<Integer> {
     @Option(
             names = "--take",
             paramLabel = "<side>",
-            description =
-                    "Which side counts where both changed the same field: mine (as it is now) or theirs (the file).")
+            description = "Which side counts where both changed the same field: mine (as it is now) or theirs (the file).")
     private @Nullable Side take;
 
     @Option(names = "--skip-rejected", description = "Applies the others although some drills are rejected.")
@@ -86,7 +85,8 @@ final class CatalogueImportCommand implements Callable<Integer> {
     public Integer call() {
         Folders folders = house.folders();
         ImportPlan plan = plan(folders);
-        boolean isBlocked = !plan.undecided().isEmpty() || (!plan.rejected().isEmpty() && !(apply && skipRejected));
+        boolean isBlocked =
+                !plan.undecided().isEmpty() || (!plan.rejected().isEmpty() && !(apply && skipRejected));
         boolean isApplied = apply && !isBlocked;
         if (isApplied && !plan.changes().isEmpty()) {
             apply(plan, folders);
@@ -103,14 +103,15 @@ final class CatalogueImportCommand implements Callable<Integer> {
 
     private ImportPlan plan(Folders folders) {
         try (Progress progress = new Progress(spec.commandLine().getErr())) {
-            progress.stage("Reading " + file);
-            Incoming incoming = CatalogueFile.read(file);
+            CatalogueFile.kind(file);
             progress.stage("Reading the catalogue as it is now");
             Problems problems = new Problems();
             Optional<Library> library = LibraryFiles.read(folders.files(), problems);
             Optional<CatalogueReader> catalogueReader = LibraryFiles.catalogueReader(folders.home(), problems);
             Optional<DrillReader> drillReader = LibraryFiles.drillReader(folders.home(), problems);
             BadInput.stopAtErrors(problems);
+            progress.stage("Reading " + file);
+            Incoming incoming = CatalogueFile.read(file, library.orElseThrow().layers());
             IncomingCheck check = new IncomingCheck(
                     library.orElseThrow(),
                     catalogueReader.orElseThrow(),
