@@ -35,7 +35,9 @@ final class CatalogueExportCommand implements Callable<Integer> {
     @CommandLine.Mixin
     private HouseOption house = new HouseOption();
 
-    @Parameters(paramLabel = "<file>", description = "The file to write; its ending says what it is: .zip, .xlsx or .csv")
+    @Parameters(
+            paramLabel = "<file>",
+            description = "The file to write; its ending says what it is: .zip, .xlsx or .csv")
     private Path file = Path.of("");
 
     @Option(names = "--without-pictures", description = "Leaves the pictures out of a zip file.")
@@ -63,9 +65,7 @@ final class CatalogueExportCommand implements Callable<Integer> {
             Layers layers = LibraryFiles.layers(house.folders().files(), problems);
             BadInput.stopAtErrors(problems);
             TextFile.write(file, out -> write(kind, layers, out, progress));
-            spec.commandLine()
-                    .getOut()
-                    .println(layers.drills().size() + " drills written into " + file + ".");
+            spec.commandLine().getOut().println(layers.drills().size() + " drills written into " + file + ".");
         }
         return ExitCode.DONE;
     }

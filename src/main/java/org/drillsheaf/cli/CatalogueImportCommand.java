@@ -54,7 +54,8 @@ final class CatalogueImportCommand implements Callable<Integer> {
     @Option(
             names = "--take",
             paramLabel = "<side>",
-            description = "Which side counts where both changed the same field: mine (as it is now) or theirs (the file).")
+            description =
+                    "Which side counts where both changed the same field: mine (as it is now) or theirs (the file).")
     private @Nullable Side take;
 
     @Option(names = "--skip-rejected", description = "Applies the others although some drills are rejected.")
@@ -85,8 +86,7 @@ final class CatalogueImportCommand implements Callable<Integer> {
     public Integer call() {
         Folders folders = house.folders();
         ImportPlan plan = plan(folders);
-        boolean isBlocked =
-                !plan.undecided().isEmpty() || (!plan.rejected().isEmpty() && !(apply && skipRejected));
+        boolean isBlocked = !plan.undecided().isEmpty() || (!plan.rejected().isEmpty() && !(apply && skipRejected));
         boolean isApplied = apply && !isBlocked;
         if (isApplied && !plan.changes().isEmpty()) {
             apply(plan, folders);

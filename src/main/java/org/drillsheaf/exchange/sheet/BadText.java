@@ -16,7 +16,8 @@ final class BadText {
         if (cell.indexOf(LOST_LETTER) >= 0) {
             return Optional.of("The text has lost letters on its way through another program");
         }
-        boolean hasControls = cell.chars().anyMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t');
+        boolean hasControls =
+                cell.chars().anyMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t');
         return hasControls ? Optional.of("The text holds signs that cannot be printed") : Optional.empty();
     }
 }

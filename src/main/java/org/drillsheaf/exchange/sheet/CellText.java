@@ -23,6 +23,9 @@ final class CellText {
 
     /** A text without what spreadsheets change by themselves: ends of lines, hard spaces, spaces around it. */
     static String normal(String text) {
-        return text.replace("\r\n", "\n").replace('\r', '\n').replace('\u00a0', ' ').strip();
+        return text.replace("\r\n", "\n")
+                .replace('\r', '\n')
+                .replace('\u00a0', ' ')
+                .strip();
     }
 }

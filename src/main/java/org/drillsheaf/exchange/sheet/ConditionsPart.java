@@ -24,9 +24,10 @@ record ConditionsPart(String pointer) implements Part {
     public String cell(JsonNode drill, String language) {
         List<String> lines = new ArrayList<>();
         for (JsonNode condition : drill.at(pointer)) {
-            String variant = condition.has("variant") ? " " + condition.path("variant").asText() : "";
-            lines.add(condition.path("id").asText() + ": " + condition.path("action").asText() + variant + "; "
-                    + reason(condition));
+            String variant =
+                    condition.has("variant") ? " " + condition.path("variant").asText() : "";
+            lines.add(condition.path("id").asText() + ": "
+                    + condition.path("action").asText() + variant + "; " + reason(condition));
         }
         return String.join("\n", lines);
     }
@@ -47,18 +48,16 @@ record ConditionsPart(String pointer) implements Part {
             if (!matcher.matches()) {
                 throw new CellMistake(
                         "“" + line + "” is no line about a condition",
-                        "Write for example “hip-posterior: exclude; The hip bends far.” or “neck: modify two-pillows; …”");
+                        "Write for example “hip-posterior: exclude; The hip bends far.” or “neck: modify two-pillows;"
+                                + " …”");
             }
             conditions.add(condition(matcher, byId.get(matcher.group(1)), line));
         }
-        Part.set(
-                drill,
-                pointer,
-                conditions.isEmpty() && !before.isArray() ? MissingNode.getInstance() : conditions);
+        Part.set(drill, pointer, conditions.isEmpty() && !before.isArray() ? MissingNode.getInstance() : conditions);
     }
 
-    private static ObjectNode condition(Matcher line, @org.jspecify.annotations.Nullable JsonNode before, String written)
-            throws CellMistake {
+    private static ObjectNode condition(
+            Matcher line, @org.jspecify.annotations.Nullable JsonNode before, String written) throws CellMistake {
         String reason = line.group(4) == null ? "" : line.group(4).strip();
         if (before == null && reason.isEmpty()) {
             throw new CellMistake(

@@ -49,7 +49,10 @@ public final class CsvFile {
         String file = String.valueOf(path);
         if (Files.size(path) > LARGEST) {
             problems.error(
-                    file, 0, "The file is larger than " + LARGEST / 1_000_000 + " MB", "Bring the sheet that was exported");
+                    file,
+                    0,
+                    "The file is larger than " + LARGEST / 1_000_000 + " MB",
+                    "Bring the sheet that was exported");
             return Optional.empty();
         }
         return text(file, Files.readAllBytes(path), problems)
@@ -63,7 +66,10 @@ public final class CsvFile {
             String text = charset.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
             if (text.indexOf('\0') >= 0) {
                 problems.error(
-                        file, 0, "The file holds zero signs, so it is no text", "Save it as “CSV UTF-8” and bring that");
+                        file,
+                        0,
+                        "The file holds zero signs, so it is no text",
+                        "Save it as “CSV UTF-8” and bring that");
                 return Optional.empty();
             }
             return Optional.of(text.isEmpty() || text.charAt(0) != BYTE_ORDER_MARK ? text : text.substring(1));
@@ -88,7 +94,8 @@ public final class CsvFile {
     }
 
     private static Optional<SheetTable> table(String file, String text, Problems problems) {
-        CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(delimiter(text)).get();
+        CSVFormat format =
+                CSVFormat.RFC4180.builder().setDelimiter(delimiter(text)).get();
         List<String> keys = new ArrayList<>();
         List<SheetTable.Line> lines = new ArrayList<>();
         try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {

@@ -50,7 +50,9 @@ record LocalListPart(String pointer, boolean isOfPairs) implements Part {
     }
 
     private static String text(JsonNode text, String language) {
-        return text.isTextual() ? (language.equals("en") ? text.asText() : "") : text.path(language).asText("");
+        return text.isTextual()
+                ? (language.equals("en") ? text.asText() : "")
+                : text.path(language).asText("");
     }
 
     private static String ofStep(JsonNode item) {
@@ -96,7 +98,8 @@ record LocalListPart(String pointer, boolean isOfPairs) implements Part {
             Part.set(drill, pointer, old.isArray() && old.isEmpty() ? old : MissingNode.getInstance());
             return;
         }
-        String first = lines.containsKey("en") ? "en" : lines.keySet().iterator().next();
+        String first =
+                lines.containsKey("en") ? "en" : lines.keySet().iterator().next();
         int count = lines.getOrDefault(first, List.of()).size();
         for (Map.Entry<String, List<String>> other : lines.entrySet()) {
             if (other.getValue().size() != count) {
@@ -110,7 +113,8 @@ record LocalListPart(String pointer, boolean isOfPairs) implements Part {
         unseen.removeAll(cells.keySet());
         if (count != old.size() && !unseen.isEmpty()) {
             throw new CellMistake(
-                    "The number of lines changed, and the column of “" + unseen.iterator().next() + "” is not there",
+                    "The number of lines changed, and the column of “"
+                            + unseen.iterator().next() + "” is not there",
                     "Bring the sheet with the columns of all languages");
         }
         ArrayNode list = JsonNodeFactory.instance.arrayNode();
@@ -120,8 +124,7 @@ record LocalListPart(String pointer, boolean isOfPairs) implements Part {
         Part.set(drill, pointer, list);
     }
 
-    private ObjectNode item(
-            JsonNode old, Map<String, List<String>> lines, String first, int index, Set<String> unseen)
+    private ObjectNode item(JsonNode old, Map<String, List<String>> lines, String first, int index, Set<String> unseen)
             throws CellMistake {
         ObjectNode item = JsonNodeFactory.instance.objectNode();
         if (isOfPairs) {
@@ -168,7 +171,8 @@ record LocalListPart(String pointer, boolean isOfPairs) implements Part {
         String[] sides = line.split("\\s*(?:→|->)\\s*", 2);
         if (sides.length < 2) {
             throw new CellMistake(
-                    "“" + line + "” has no fix", "Write the fault, an arrow and the fix: Your back hollows. → Sit lower.");
+                    "“" + line + "” has no fix",
+                    "Write the fault, an arrow and the fix: Your back hollows. → Sit lower.");
         }
         at(item, "fault").put(language, sides[0]);
         at(item, "fix").put(language, sides[1]);

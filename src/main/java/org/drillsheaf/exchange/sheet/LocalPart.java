@@ -40,7 +40,8 @@ record LocalPart(String pointer, Writing writing) implements Part {
 
     private static String forms(JsonNode forms) {
         List<String> lines = new ArrayList<>();
-        forms.properties().forEach(e -> lines.add(e.getKey() + ": " + e.getValue().asText()));
+        forms.properties()
+                .forEach(e -> lines.add(e.getKey() + ": " + e.getValue().asText()));
         return String.join("\n", lines);
     }
 
@@ -87,7 +88,9 @@ record LocalPart(String pointer, Writing writing) implements Part {
                             "“" + line + "” does not say which form it is",
                             "Write “one: breath” and “other: breaths”, one a line");
                 }
-                map.put(line.substring(0, colon).strip(), line.substring(colon + 1).strip());
+                map.put(
+                        line.substring(0, colon).strip(),
+                        line.substring(colon + 1).strip());
             }
             return map;
         }

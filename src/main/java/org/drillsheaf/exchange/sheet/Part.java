@@ -26,7 +26,9 @@ interface Part {
 
     /** The lines of a cell without empty ones at the end. */
     static List<String> lines(String cell) {
-        return cell.isBlank() ? List.of() : cell.stripTrailing().lines().map(String::strip).toList();
+        return cell.isBlank()
+                ? List.of()
+                : cell.stripTrailing().lines().map(String::strip).toList();
     }
 
     /** Puts a value at a pointer, or takes it away; a map that becomes empty by this goes too. */

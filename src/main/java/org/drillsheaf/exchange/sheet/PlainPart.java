@@ -95,7 +95,8 @@ record PlainPart(String pointer, Writing writing) implements Part {
             @Override
             String show(JsonNode value) {
                 List<String> lines = new ArrayList<>();
-                value.properties().forEach(e -> lines.add(e.getKey() + ": " + e.getValue().asText()));
+                value.properties()
+                        .forEach(e -> lines.add(e.getKey() + ": " + e.getValue().asText()));
                 return String.join("\n", lines);
             }
 
@@ -159,7 +160,8 @@ record PlainPart(String pointer, Writing writing) implements Part {
 
         abstract JsonNode read(String cell) throws CellMistake;
 
-        private static final Pattern RANGE = Pattern.compile("(\\d{1,4})\\s*\\(\\s*(\\d{1,4})\\s+to\\s+(\\d{1,4})\\s*\\)");
+        private static final Pattern RANGE =
+                Pattern.compile("(\\d{1,4})\\s*\\(\\s*(\\d{1,4})\\s+to\\s+(\\d{1,4})\\s*\\)");
 
         private static JsonNode number(String text) throws CellMistake {
             String plain = text.strip();
@@ -183,7 +185,6 @@ record PlainPart(String pointer, Writing writing) implements Part {
     public void put(ObjectNode drill, Map<String, String> cells) throws CellMistake {
         String cell = cells.getOrDefault(NO_LANGUAGE, "");
         boolean isEmptyList = writing == Writing.WORDS && drill.at(pointer).isArray();
-        Part.set(
-                drill, pointer, cell.isBlank() && !isEmptyList ? MissingNode.getInstance() : writing.read(cell));
+        Part.set(drill, pointer, cell.isBlank() && !isEmptyList ? MissingNode.getInstance() : writing.read(cell));
     }
 }

@@ -96,10 +96,10 @@ record RowEdit(String file, SheetTable.Line line, String id, Stamp stamp, Map<In
             part.put(drill, cells);
             return true;
         } catch (CellMistake e) {
-            List<String> keys = places.stream().map(place -> column(place).key()).toList();
+            List<String> keys =
+                    places.stream().map(place -> column(place).key()).toList();
             String shown = keys.size() == 1 ? keys.get(0) : String.join(", ", keys);
-            rejected.add(Problem.error(
-                    file, line.number(), "column “" + shown + "”: " + e.what(), e.remedy()));
+            rejected.add(Problem.error(file, line.number(), "column “" + shown + "”: " + e.what(), e.remedy()));
             return false;
         }
     }

@@ -77,7 +77,9 @@ final class SheetColumns {
         list(all, "not-feel", "/not-feel", "Do not feel this", false);
         list(all, "faults", "/faults", "Fault → fix, one a line", true);
         list(all, "stop", "/stop", "Stop when", false);
-        all.put("conditions", new SheetColumn(new ConditionsPart("/conditions"), "conditions", "Not, or changed, for", ""));
+        all.put(
+                "conditions",
+                new SheetColumn(new ConditionsPart("/conditions"), "conditions", "Not, or changed, for", ""));
         plain(all, "count", "/dose/count", "Counted in", PlainPart.Writing.TEXT);
         local(all, "noun", "/dose/noun", "Noun of the count", LocalPart.Writing.FORMS);
         plain(all, "sets", "/dose/sets", "Sets: usual (least to most)", PlainPart.Writing.USUAL_AND_RANGE);
@@ -97,7 +99,12 @@ final class SheetColumns {
         plain(all, "prerequisites", "/prerequisites", "Drills that come first", PlainPart.Writing.WORDS);
         plain(all, "easier", "/easier", "Easier drill", PlainPart.Writing.TEXT);
         plain(all, "harder", "/harder", "Harder drill", PlainPart.Writing.TEXT);
-        local(all, "translation", "/translations", "Translated by; reviewed on; by whom", LocalPart.Writing.TRANSLATION);
+        local(
+                all,
+                "translation",
+                "/translations",
+                "Translated by; reviewed on; by whom",
+                LocalPart.Writing.TRANSLATION);
         plain(all, "revision", "/revision", "Revision; counts itself", PlainPart.Writing.NUMBER);
         plain(all, "author", "/author", "Author of this revision", PlainPart.Writing.TEXT);
         plain(all, REVIEWED_ON, "/reviewed-on", "Reviewed on", PlainPart.Writing.DAY);

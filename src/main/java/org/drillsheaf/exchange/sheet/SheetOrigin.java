@@ -40,10 +40,12 @@ final class SheetOrigin implements Origin {
 
     @Override
     public Problem told(Problem problem) {
-        String pointer = problem.line() > 0 && problem.line() <= pointers.size() ? pointers.get(problem.line() - 1) : "";
+        String pointer =
+                problem.line() > 0 && problem.line() <= pointers.size() ? pointers.get(problem.line() - 1) : "";
         String place = column(pointer)
                 .map(column -> "column “" + column.key() + "”")
-                .orElse("“" + id + "”" + (pointer.isEmpty() ? "" : ", " + pointer.substring(1).replace('/', '.')));
+                .orElse("“" + id + "”"
+                        + (pointer.isEmpty() ? "" : ", " + pointer.substring(1).replace('/', '.')));
         return new Problem(problem.severity(), file, row, place + ": " + problem.what(), problem.remedy());
     }
 

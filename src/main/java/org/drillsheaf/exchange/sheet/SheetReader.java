@@ -54,8 +54,7 @@ public final class SheetReader {
         if (own.hasErrors() || idPlace == null || stampPlace == null) {
             return Optional.empty();
         }
-        List<String> stamped =
-                Stamp.columns(table.keys().get(stampPlace)).orElse(List.of());
+        List<String> stamped = Stamp.columns(table.keys().get(stampPlace)).orElse(List.of());
         for (SheetTable.Line line : table.lines()) {
             String id = CellText.plain(line.cell(idPlace));
             boolean isTitles = line.number() == 2 && !id.matches("[a-z0-9-]*");
@@ -87,8 +86,9 @@ public final class SheetReader {
             Optional<SheetColumn> column = SheetColumns.find(key);
             boolean isStamp = Stamp.columns(key).isPresent();
             if (column.isEmpty() && !isStamp) {
-                List<String> known =
-                        SheetColumns.of(List.of("en", "es")).stream().map(SheetColumn::key).toList();
+                List<String> known = SheetColumns.of(List.of("en", "es")).stream()
+                        .map(SheetColumn::key)
+                        .toList();
                 own.error(
                         table.file(),
                         1,
@@ -101,7 +101,11 @@ public final class SheetReader {
             int place = i;
             column.ifPresent(c -> columns.put(place, c));
             if (places.put(isStamp ? Stamp.KEY : key, i) != null) {
-                own.error(table.file(), 1, "The column “" + (isStamp ? Stamp.KEY : key) + "” is there twice", "Keep one of the two");
+                own.error(
+                        table.file(),
+                        1,
+                        "The column “" + (isStamp ? Stamp.KEY : key) + "” is there twice",
+                        "Keep one of the two");
             }
         }
         return places;
@@ -109,18 +113,24 @@ public final class SheetReader {
 
     private void row(SheetTable.Line line, String id, Optional<Stamp> stamp) {
         if (!line.bad().isEmpty()) {
-            line.bad().forEach((place, what) -> reject(
-                    line,
-                    "column “" + Optional.ofNullable(columns.get(place)).map(SheetColumn::key).orElse("" + (place + 1))
-                            + "”: " + what,
-                    "Write the value itself into the cell"));
+            line.bad()
+                    .forEach((place, what) -> reject(
+                            line,
+                            "column “"
+                                    + Optional.ofNullable(columns.get(place))
+                                            .map(SheetColumn::key)
+                                            .orElse("" + (place + 1))
+                                    + "”: " + what,
+                            "Write the value itself into the cell"));
             return;
         }
         Integer before = rows.putIfAbsent(id, line.number());
         if (before != null) {
             reject(line, "The drill “" + id + "” stands in row " + before + " already", "Keep one row for each drill");
         } else if (!id.matches("[a-z0-9]+(-[a-z0-9]+)*") || id.length() > 60) {
-            reject(line, "column “id”: “" + (id.length() > 60 ? id.substring(0, 60) + "…" : id) + "” is no id",
+            reject(
+                    line,
+                    "column “id”: “" + (id.length() > 60 ? id.substring(0, 60) + "…" : id) + "” is no id",
                     "Write small letters, digits and hyphens, for example sit-hum");
         } else if (stamp.isEmpty()) {
             reject(
@@ -138,7 +148,8 @@ public final class SheetReader {
             reject(
                     line,
                     "The row was made from the drill “" + stamp.get().id() + "” and is called like another one",
-                    "Give it an id that is not used yet, or write “" + stamp.get().id() + "”");
+                    "Give it an id that is not used yet, or write “"
+                            + stamp.get().id() + "”");
         } else {
             new RowEdit(table.file(), line, id, stamp.get(), columns)
                     .drill(now.drills().get(stamp.get().id()).node(), rejected)

@@ -31,11 +31,14 @@ public final class XlsxFile {
     private static final double WIDE = 45;
     private static final double NARROW = 16;
     private static final List<String> HOW_TO = List.of(
-            "Each row is one drill. Only cells that you change count; “drillsheaf catalogue import” shows what would change first.",
+            "Each row is one drill. Only cells that you change count; “drillsheaf catalogue import” shows what would"
+                    + " change first.",
             "Several words or sentences in one cell stand on lines of their own.",
             "Every language of a list has the same number of lines; – stands for a line without text.",
-            "A new drill: copy the whole row of a similar one with its last, hidden column, and change the id. It keeps that drill's pose.",
-            "A drill is withdrawn with the word withdrawn in the column status. A row that is not there changes nothing.",
+            "A new drill: copy the whole row of a similar one with its last, hidden column, and change the id. It"
+                    + " keeps that drill's pose.",
+            "A drill is withdrawn with the word withdrawn in the column status. A row that is not there changes"
+                    + " nothing.",
             "Poses, changed versions and tags do not stand here; they are edited in the drill's own file.",
             "Write values, no formulas. An apostrophe before = + - @ is no part of the text.");
 
@@ -77,9 +80,18 @@ public final class XlsxFile {
             sheet.width(i, isWide ? WIDE : NARROW);
         }
         sheet.range(0, 0, 0, last - 1).style().fontColor("808080").set();
-        sheet.range(1, 0, 1, last - 1).style().bold().wrapText(true).fillColor("E8E8E8").set();
+        sheet.range(1, 0, 1, last - 1)
+                .style()
+                .bold()
+                .wrapText(true)
+                .fillColor("E8E8E8")
+                .set();
         if (end > 1) {
-            sheet.range(2, 0, end, last - 1).style().wrapText(true).verticalAlignment("top").set();
+            sheet.range(2, 0, end, last - 1)
+                    .style()
+                    .wrapText(true)
+                    .verticalAlignment("top")
+                    .set();
         }
         sheet.hideColumn(last);
         sheet.freezePane(1, 2);
@@ -96,7 +108,8 @@ public final class XlsxFile {
     private static Optional<SheetTable> table(Path path, Problems problems) {
         String file = String.valueOf(path);
         try (ReadableWorkbook workbook = new ReadableWorkbook(path.toFile())) {
-            Optional<Sheet> sheet = workbook.findSheet(DRILLS).or(() -> workbook.getSheets().findFirst());
+            Optional<Sheet> sheet =
+                    workbook.findSheet(DRILLS).or(() -> workbook.getSheets().findFirst());
             if (sheet.isEmpty()) {
                 problems.error(file, 0, "There is no sheet in the file", "Bring the file that was exported");
                 return Optional.empty();
@@ -107,7 +120,10 @@ public final class XlsxFile {
         } catch (IOException | RuntimeException e) {
             // The reader throws all kinds of exceptions at a damaged part; none of them tells a user anything.
             problems.error(
-                    file, 0, "The file cannot be read as XLSX", "Save it again as XLSX in your spreadsheet, or as CSV UTF-8");
+                    file,
+                    0,
+                    "The file cannot be read as XLSX",
+                    "Save it again as XLSX in your spreadsheet, or as CSV UTF-8");
             return Optional.empty();
         }
     }
@@ -127,7 +143,10 @@ public final class XlsxFile {
                 }
             }
             if (row.getRowNum() == 1) {
-                int most = cells.keySet().stream().mapToInt(Integer::intValue).max().orElse(-1);
+                int most = cells.keySet().stream()
+                        .mapToInt(Integer::intValue)
+                        .max()
+                        .orElse(-1);
                 for (int i = 0; i <= most; i++) {
                     keys.add(cells.getOrDefault(i, ""));
                 }

@@ -27,8 +27,8 @@ final class XlsxVetting {
     private static final List<String> ACTIVE =
             List.of("vbaproject", "/externallinks/", "/activex/", "/embeddings/", "/ctrlprops/", "/macrosheets/");
     private static final Pattern CELL = Pattern.compile("[A-Z]{1,3}[0-9]{1,7}");
-    private static final Pattern OTHER_ENCODING =
-            Pattern.compile("^\\s*<\\?xml[^>]{0,100}encoding\\s*=\\s*[\"'](?!utf-8|us-ascii)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern OTHER_ENCODING = Pattern.compile(
+            "^\\s*<\\?xml[^>]{0,100}encoding\\s*=\\s*[\"'](?!utf-8|us-ascii)", Pattern.CASE_INSENSITIVE);
     private static final String REMEDY = "Do not use this file; open the exported one and save it as XLSX";
 
     private final String file;
@@ -51,7 +51,8 @@ final class XlsxVetting {
         }
         XlsxVetting vetting = new XlsxVetting(String.valueOf(path), problems);
         if (!parts.get().containsKey("[Content_Types].xml")) {
-            return vetting.refuse("[Content_Types].xml", "This zip file is no XLSX file", "Save the sheet as XLSX, or as CSV UTF-8");
+            return vetting.refuse(
+                    "[Content_Types].xml", "This zip file is no XLSX file", "Save the sheet as XLSX, or as CSV UTF-8");
         }
         return parts.get().entrySet().stream().allMatch(part -> vetting.isFair(part.getKey(), part.getValue()));
     }
@@ -64,15 +65,22 @@ final class XlsxVetting {
     private boolean isFair(String name, byte[] bytes) {
         String small = "/" + name.toLowerCase(Locale.ROOT);
         if (ACTIVE.stream().anyMatch(small::contains)) {
-            return refuse(name, "The file holds macros, controls or links to other files", "Save it as a plain XLSX without them");
+            return refuse(
+                    name,
+                    "The file holds macros, controls or links to other files",
+                    "Save it as a plain XLSX without them");
         }
         if (!isXml(name)) {
             return true;
         }
         boolean hasZeros = bytes.length > 3 && (bytes[0] == 0 || bytes[1] == 0 || bytes[2] == 0 || bytes[3] == 0);
         String head = new String(bytes, 0, Math.min(bytes.length, 200), java.nio.charset.StandardCharsets.ISO_8859_1);
-        if (hasZeros || head.startsWith("\u00ff\u00fe") || head.startsWith("\u00fe\u00ff")
-                || OTHER_ENCODING.matcher(head.replaceFirst("^\u00ef\u00bb\u00bf", "")).find()) {
+        if (hasZeros
+                || head.startsWith("\u00ff\u00fe")
+                || head.startsWith("\u00fe\u00ff")
+                || OTHER_ENCODING
+                        .matcher(head.replaceFirst("^\u00ef\u00bb\u00bf", ""))
+                        .find()) {
             return refuse(name, "The part is not written in UTF-8", REMEDY);
         }
         return isFairXml(name, bytes);
@@ -92,7 +100,10 @@ final class XlsxVetting {
                 }
                 String element = xml.getLocalName();
                 if (element.equals("Relationship") && isFromOutside(xml)) {
-                    return refuse(name, "The file fetches something from outside", "Remove links to other files, and save it again");
+                    return refuse(
+                            name,
+                            "The file fetches something from outside",
+                            "Remove links to other files, and save it again");
                 }
                 if (element.equals("c") && isOutside(xml.getAttributeValue(null, "r"))) {
                     return refuse(name, "A cell lies beyond the edge of the sheet", REMEDY);
@@ -119,7 +130,8 @@ final class XlsxVetting {
         if (cell == null) {
             return false;
         }
-        return !CELL.matcher(cell).matches() || (cell.replaceAll("[0-9]", "").length() == 3 && cell.compareTo("XFE") >= 0);
+        return !CELL.matcher(cell).matches()
+                || (cell.replaceAll("[0-9]", "").length() == 3 && cell.compareTo("XFE") >= 0);
     }
 
     private boolean refuse(String part, String what, String remedy) {

@@ -79,8 +79,15 @@ class SheetRoundTripTest {
         assertThat(field.old().asText()).isEqualTo("Sitting, hum the breath out");
         assertThat(field.fresh().asText()).isEqualTo("Sitting, hum softly out");
         assertThat(clinic.apply(plan)).isEmpty();
-        assertThat(clinic.plan(Sheets.of(clinic).back(folder), Optional.empty()).same()).isEqualTo(7);
-        assertThat(clinic.layers().drills().get("sit-hum").node().json().at("/name/en").asText())
+        assertThat(clinic.plan(Sheets.of(clinic).back(folder), Optional.empty()).same())
+                .isEqualTo(7);
+        assertThat(clinic.layers()
+                        .drills()
+                        .get("sit-hum")
+                        .node()
+                        .json()
+                        .at("/name/en")
+                        .asText())
                 .isEqualTo("Sitting, hum softly out");
     }
 
@@ -99,7 +106,11 @@ class SheetRoundTripTest {
                 List.of("cue.es", "", "/breathing/cue/es", ""),
                 List.of("harder", "", "/harder", ""),
                 List.of("faults.en", "You push. -> Hum softly.", "/faults/0/fix/en", "\"Hum softly.\""),
-                List.of("conditions", "panic: caution; Counting can bring up fear.", "/conditions/0/action", "\"caution\""),
+                List.of(
+                        "conditions",
+                        "panic: caution; Counting can bring up fear.",
+                        "/conditions/0/action",
+                        "\"caution\""),
                 List.of("translation.es", "machine; 2026-11-02; Ana Ruiz", "/translations/es/reviewer", "\"Ana Ruiz\""),
                 List.of("reviewed-on", "2026-11-20", "/reviewed-on", "\"2026-11-20\""));
         for (List<String> cell : cells) {
@@ -123,7 +134,10 @@ class SheetRoundTripTest {
     }
 
     private static IncomingDrill drill(Incoming incoming, String id) {
-        return incoming.drills().stream().filter(d -> d.id().equals(id)).findFirst().orElseThrow();
+        return incoming.drills().stream()
+                .filter(d -> d.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -137,8 +151,10 @@ class SheetRoundTripTest {
 
         assertThat(drill.drill().at("/action/0/en").asText()).isEqualTo("Push your hips back.");
         assertThat(drill.drill().at("/action/0/mark").asText()).isEqualTo("hips");
-        assertThat(drill.drill().at("/action/0/es")).isEqualTo(drill.ancestors().get(0).at("/action/0/es"));
-        assertThat(drill.drill().at("/action/1")).isEqualTo(drill.ancestors().get(0).at("/action/1"));
+        assertThat(drill.drill().at("/action/0/es"))
+                .isEqualTo(drill.ancestors().get(0).at("/action/0/es"));
+        assertThat(drill.drill().at("/action/1"))
+                .isEqualTo(drill.ancestors().get(0).at("/action/1"));
     }
 
     @Test
@@ -179,7 +195,9 @@ class SheetRoundTripTest {
         ImportPlan plan = clinic.plan(sheet.back(folder), Optional.empty());
 
         assertThat(plan.changes()).hasSize(1);
-        assertThat(plan.changes(DrillChange.Kind.WITHDRAWN)).extracting(DrillChange::id).containsExactly("sit-hum");
+        assertThat(plan.changes(DrillChange.Kind.WITHDRAWN))
+                .extracting(DrillChange::id)
+                .containsExactly("sit-hum");
         assertThat(plan.notes().get(0).what()).startsWith("1 drills of the catalogue have no row here");
         assertThat(clinic.apply(plan)).isEmpty();
         assertThat(clinic.houseFiles().get("exercise-library/sit-hum.yaml"))
@@ -192,16 +210,16 @@ class SheetRoundTripTest {
         sheet.set("sit-straw", "name.en", "From the sheet").set("sit-straw", "family", "sit-out-sheet");
         clinic.replace("sit-straw", 5, "name:", "name: {en: From the house, es: De la casa}\nold-name:");
         String house = clinic.houseFiles().get("exercise-library/sit-straw.yaml");
-        clinic.putHouse("sit-straw", house.replaceAll("(?s)old-name:.*?(?=\nfamily)", "").replaceAll("\n\n", "\n"));
+        clinic.putHouse(
+                "sit-straw",
+                house.replaceAll("(?s)old-name:.*?(?=\nfamily)", "").replaceAll("\n\n", "\n"));
 
         ImportPlan open = clinic.plan(sheet.back(folder), Optional.empty());
 
         assertThat(open.undecided()).hasSize(1);
         assertThat(open.undecided().get(0).clashes())
                 .containsExactly(new FieldChange(
-                        "/name/en",
-                        TextNode.valueOf("From the house"),
-                        TextNode.valueOf("From the sheet")));
+                        "/name/en", TextNode.valueOf("From the house"), TextNode.valueOf("From the sheet")));
         assertThat(open.changes()).isEmpty();
         assertThat(name(clinic.plan(sheet.back(folder), Optional.of(Take.MINE))))
                 .containsExactly("From the house", "De la casa", "sit-out-sheet");
@@ -252,7 +270,10 @@ class SheetRoundTripTest {
 
     @Test
     void rowsThatCannotBeUnderstoodAreRejectedWithARemedy() throws IOException {
-        sheet.clearStamp("sit-hum").copy("sit-straw", "sit-straw").copy("sit-straw", "Sit Straw!").copy("sit-straw", "sit-hum");
+        sheet.clearStamp("sit-hum")
+                .copy("sit-straw", "sit-straw")
+                .copy("sit-straw", "Sit Straw!")
+                .copy("sit-straw", "sit-hum");
 
         Incoming incoming = sheet.back(folder);
 
