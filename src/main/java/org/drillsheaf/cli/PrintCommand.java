@@ -212,9 +212,12 @@ final class PrintCommand implements Callable<Integer> {
                     .filter(Files::isRegularFile)
                     .sorted()
                     .toList());
-            read.add(folders.house());
-            read.forEach(file ->
-                    all.append(PrintRecord.sum(TextFile.read(file).getBytes(java.nio.charset.StandardCharsets.UTF_8))));
+            try (Stream<Path> style = Files.list(folders.house().resolveSibling(""))) {
+                style.filter(Files::isRegularFile).sorted().forEach(read::add);
+            }
+            for (Path file : read) {
+                all.append(PrintRecord.sum(Files.readAllBytes(file)));
+            }
         } catch (IOException e) {
             throw new UncheckedIOException("the templates cannot be listed", e);
         }

@@ -14,6 +14,8 @@ import org.drillsheaf.YamlNode;
 import org.drillsheaf.YamlSchema;
 import org.drillsheaf.handout.page.HouseStyle;
 import org.drillsheaf.handout.page.Messages;
+import org.drillsheaf.handout.paint.Logo;
+import org.drillsheaf.handout.paint.Picture;
 
 /** Reads templates, phrases and the house style from disk, once; printing itself reads nothing. */
 public final class HandoutFiles {
@@ -31,37 +33,43 @@ public final class HandoutFiles {
      */
     public static Optional<HandoutPrinter> load(Path templates, Path house, Path houseSchema, Problems problems) {
         Problems found = new Problems();
-        Optional<HandoutPrinter> printer =
-                text(house, found).flatMap(t -> load(templates, house.toString(), t, houseSchema, found));
+        Optional<HandoutPrinter> printer = text(house, found)
+                .flatMap(t -> load(templates, house.toString(), t, Optional.of(house), houseSchema, found));
         problems.addAll(found.all());
         return found.hasErrors() ? Optional.empty() : printer;
     }
 
     /**
-     * The same with a house style that lies in no file.
+     * The same with a house style that lies in no file; a logo, which would lie beside it, is left out.
      *
      * @param name what to call the style in a message
      * @param house the style as YAML
      */
     public static Optional<HandoutPrinter> load(
             Path templates, String name, String house, Path houseSchema, Problems problems) {
+        return load(templates, name, house, Optional.empty(), houseSchema, problems);
+    }
+
+    private static Optional<HandoutPrinter> load(
+            Path templates, String name, String house, Optional<Path> file, Path houseSchema, Problems problems) {
         Problems found = new Problems();
         Map<String, String> sources = templates(templates, found);
         Map<String, Messages> messages = new TreeMap<>();
-        for (Path file : list(templates.resolve("messages"), ".yaml", found)) {
-            yaml(file, found)
+        for (Path phrases : list(templates.resolve("messages"), ".yaml", found)) {
+            yaml(phrases, found)
                     .flatMap(node -> MessagesReader.read(node, found))
                     .ifPresent(m -> messages.put(m.language(), m));
         }
         if (!messages.containsKey("en") && !found.hasErrors()) {
             found.error(templates.toString(), 0, "The English phrases are missing", "Put back messages/en.yaml");
         }
-        Optional<HouseStyle> style = style(name, house, houseSchema, found);
+        Optional<HouseStyle> style = style(name, house, file, houseSchema, found);
         problems.addAll(found.all());
         return found.hasErrors() ? Optional.empty() : style.map(s -> new HandoutPrinter(sources, messages, s));
     }
 
-    private static Optional<HouseStyle> style(String name, String house, Path schema, Problems problems) {
+    private static Optional<HouseStyle> style(
+            String name, String house, Optional<Path> file, Path schema, Problems problems) {
         Optional<YamlNode> node = YamlNode.parse(name, house, problems);
         Optional<String> schemaText = text(schema, problems);
         if (node.isEmpty() || schemaText.isEmpty()) {
@@ -70,7 +78,27 @@ public final class HandoutFiles {
         Problems shape = new Problems();
         YamlSchema.of(schemaText.get()).check(node.get(), shape);
         problems.addAll(shape.all());
-        return shape.hasErrors() ? Optional.empty() : HouseStyleReader.read(node.get(), problems);
+        if (shape.hasErrors()) {
+            return Optional.empty();
+        }
+        Problems found = new Problems();
+        Optional<Picture> logo =
+                file.flatMap(path -> node.get().text("logo").flatMap(own -> logo(path.resolveSibling(own), found)));
+        problems.addAll(found.all());
+        return found.hasErrors() ? Optional.empty() : HouseStyleReader.read(node.get(), logo, problems);
+    }
+
+    private static Optional<Picture> logo(Path file, Problems problems) {
+        try {
+            if (Files.size(file) > LARGEST_TEMPLATE) {
+                problems.error(file.toString(), 0, "The logo is larger than a megabyte", "Make it smaller");
+                return Optional.empty();
+            }
+            return Logo.read(file.toString(), Files.readAllBytes(file), problems);
+        } catch (IOException e) {
+            problems.error(file.toString(), 0, "The logo cannot be read", "Put it beside the house style");
+            return Optional.empty();
+        }
     }
 
     private static Map<String, String> templates(Path folder, Problems problems) {

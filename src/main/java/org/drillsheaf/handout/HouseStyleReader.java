@@ -5,6 +5,7 @@ import org.drillsheaf.LocalText;
 import org.drillsheaf.Problems;
 import org.drillsheaf.YamlNode;
 import org.drillsheaf.handout.page.HouseStyle;
+import org.drillsheaf.handout.paint.Picture;
 
 /**
  * Reads a clinic's house style. The shape is checked by {@code shared/schemas/house.schema.json} before; here the colours are
@@ -19,8 +20,12 @@ public final class HouseStyleReader {
 
     private HouseStyleReader() {}
 
-    /** The house style, empty when {@code problems} got an error. */
-    public static Optional<HouseStyle> read(YamlNode file, Problems problems) {
+    /**
+     * The house style, empty when {@code problems} got an error.
+     *
+     * @param logo already read
+     */
+    public static Optional<HouseStyle> read(YamlNode file, Optional<Picture> logo, Problems problems) {
         Problems found = new Problems();
         HouseStyle.Colours usual = HouseStyle.Colours.DEFAULT;
         HouseStyle.Colours colours = file.get("colours")
@@ -44,6 +49,7 @@ public final class HouseStyleReader {
                 needed(file, "emergency-number", found),
                 file.localText("call-today").orElse(LocalText.english("your own doctor")),
                 file.localText("scope"),
+                logo,
                 colours);
         problems.addAll(found.all());
         return found.hasErrors() ? Optional.empty() : Optional.of(style);

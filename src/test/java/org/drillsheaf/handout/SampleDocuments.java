@@ -176,12 +176,20 @@ final class SampleDocuments {
     }
 
     static DrillBlock machineTranslated(DrillBlock d) {
+        return changed(d, d.name(), true);
+    }
+
+    static DrillBlock named(DrillBlock d, String name) {
+        return changed(d, name, d.machineTranslated());
+    }
+
+    private static DrillBlock changed(DrillBlock d, String name, boolean machineTranslated) {
         return new DrillBlock(
                 d.number(),
                 d.id(),
-                d.name(),
+                name,
                 d.language(),
-                true,
+                machineTranslated,
                 d.purpose(),
                 d.dose(),
                 d.groups(),

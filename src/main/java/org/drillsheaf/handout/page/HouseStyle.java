@@ -2,6 +2,7 @@ package org.drillsheaf.handout.page;
 
 import java.util.Optional;
 import org.drillsheaf.LocalText;
+import org.drillsheaf.handout.paint.Picture;
 
 /**
  * How the clinic's paper looks and what it says about the clinic.
@@ -10,6 +11,7 @@ import org.drillsheaf.LocalText;
  * @param phone for questions
  * @param emergencyNumber to call at once
  * @param todayContact whom to call the same day, for example "your own doctor"
+ * @param logo at the size of the page's head
  * @param scope what a coach may do here and which rule sets it; printed when given
  */
 public record HouseStyle(
@@ -19,6 +21,7 @@ public record HouseStyle(
         String emergencyNumber,
         LocalText todayContact,
         Optional<LocalText> scope,
+        Optional<Picture> logo,
         Colours colours) {
 
     /**
