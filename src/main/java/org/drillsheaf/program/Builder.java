@@ -25,7 +25,7 @@ public final class Builder {
         this.safety = safety;
         this.table = table;
         this.settings = settings;
-        this.exact = new ExactBuilder(new Objective(settings.order()), settings.mostParts());
+        this.exact = new ExactBuilder(new Objective(settings.order()), settings.mostSteps());
     }
 
     /** A program, the requirements that clash, or why there is no program for home. */

@@ -12,7 +12,7 @@ import org.drillsheaf.program.build.Level;
  *
  * @param order what is made as small as possible, the most important first
  * @param carriedOver least number of drills that neighbouring phases share
- * @param mostParts parts of the search tree after which it stops and says how far it got
+ * @param mostSteps how often the search may weigh a drill before it stops and says how far it got
  * @param alternatives how many next best drills are shown for each place
  * @param leastDosePercent no drill gets less than this part of its usual minutes
  * @param doseBounds {@code sets}, {@code repetitions}, {@code hold-seconds}, {@code hold-seconds-from-65}
@@ -21,7 +21,7 @@ import org.drillsheaf.program.build.Level;
 public record BuilderSettings(
         List<Level> order,
         int carriedOver,
-        int mostParts,
+        int mostSteps,
         int alternatives,
         int leastDosePercent,
         Map<String, DoseBound> doseBounds,

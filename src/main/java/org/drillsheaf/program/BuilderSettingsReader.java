@@ -40,7 +40,7 @@ public final class BuilderSettingsReader {
                         .map(level -> Level.of(level).orElseThrow())
                         .toList(),
                 PhaseTableReader.whole(file, "carried-over"),
-                PhaseTableReader.whole(file, "most-parts"),
+                PhaseTableReader.whole(file, "most-steps"),
                 PhaseTableReader.whole(file, "alternatives"),
                 PhaseTableReader.whole(file, "least-dose-percent"),
                 bounds,

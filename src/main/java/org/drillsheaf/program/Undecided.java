@@ -9,6 +9,6 @@ public record Undecided(long looked) implements BuildResult {
     /** One sentence for the coach. */
     public String words() {
         return "After " + looked + " partial choices no program was found, and it is not shown that there is none."
-                + " Pin less, allow more minutes, or raise most-parts in shared/builder.yaml.";
+                + " Pin less, allow more minutes, or raise most-steps in shared/builder.yaml.";
     }
 }

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 class ClashFinderTest {
     private final House house = House.open();
     private final ExactBuilder exact =
-            new ExactBuilder(new Objective(house.vocabulary.builder().order()), ExactBuilder.USUAL_NODES);
+            new ExactBuilder(new Objective(house.vocabulary.builder().order()), ExactBuilder.USUAL_STEPS);
 
     @Test
     void aPinThatNeedsWhatTheClientDoesNotOwnClashesWithThatAlone() {

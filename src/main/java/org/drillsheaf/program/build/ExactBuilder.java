@@ -4,16 +4,24 @@ import java.util.List;
 
 /** Finds the best drills for a task and proves it. Immutable and safe for several threads; the same task gives the same answer. */
 public final class ExactBuilder {
-    /** Tree nodes that are enough for every client we have tried over a house catalogue. */
-    public static final long USUAL_NODES = 60_000;
+    /** Steps that are enough for every client we have tried over a house catalogue, with room to spare. */
+    public static final long USUAL_STEPS = 150_000_000;
+
+    /** With more drills than this a first program over few of them is worth its time. */
+    private static final int MANY = 150;
+
+    private static final SearchResult NOTHING = new SearchResult(List.of(), Long.MAX_VALUE, 0, true);
 
     private final Objective objective;
-    private final long nodeCap;
+    private final long mostSteps;
 
-    /** @param nodeCap tree nodes after which the best program found so far is given, with its distance from the bound */
-    public ExactBuilder(Objective objective, long nodeCap) {
+    /**
+     * @param mostSteps how often a drill may be weighed for a partial choice; then the best program found so far is given, with
+     *     its distance from the bound
+     */
+    public ExactBuilder(Objective objective, long mostSteps) {
         this.objective = objective;
-        this.nodeCap = nodeCap;
+        this.mostSteps = mostSteps;
     }
 
     public Objective objective() {
@@ -39,9 +47,22 @@ public final class ExactBuilder {
                 task.candidates().stream().mapToInt(c -> c.options().size()).sum();
         Model model = new Model(task);
         int considered = model.phases.stream().mapToInt(PhaseModel::size).sum();
-        Tally tally = new Tally();
+        Tally tally = new Tally(mostSteps);
         PhaseMemo memo = new PhaseMemo(model, objective, tally);
-        SearchResult result = new ProgramSearch(model, objective, memo, tally, nodeCap, Long.MAX_VALUE).run();
+        SearchResult first = NOTHING;
+        if (task.candidates().size() > MANY) {
+            first = FirstProgram.of(model, objective, tally);
+            tally.allow(mostSteps);
+        }
+        SearchResult result = new ProgramSearch(model, objective, memo, tally, first.value()).run();
+        if (result.capped() && !result.found() && !first.found()) {
+            tally.allow(mostSteps);
+            first = FirstProgram.of(model, objective, tally);
+        }
+        if (!result.found() && first.found()) {
+            long bound = result.capped() ? result.bound() : first.value();
+            result = new SearchResult(first.drills(), first.value(), bound, result.capped());
+        }
         if (!result.found()) {
             Answer.Kind kind = result.capped() ? Answer.Kind.NOT_DECIDED : Answer.Kind.NOTHING_FITS;
             return new Answer(kind, List.of(), 0, 0, offered, considered, tally.looked, tally.ruledOut, false);
@@ -50,6 +71,7 @@ public final class ExactBuilder {
         List<Choice> chosen = result.drills();
         boolean settled = false;
         if (best && breakTies) {
+            tally.allow(mostSteps);
             TieBreak ties = new TieBreak(model, objective, memo, tally, result.value());
             chosen = ties.first(chosen);
             settled = ties.settled();

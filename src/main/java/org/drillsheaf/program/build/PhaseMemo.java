@@ -32,6 +32,9 @@ final class PhaseMemo {
 
     /** The best choice for the phase alone with a value smaller than {@code below}. */
     Optional<PhaseAnswer> solve(int phase, Choice forced, Choice forbidden, long below) {
+        if (tally.spent()) {
+            return Optional.empty();
+        }
         List<Known> known = memo.get(phase).computeIfAbsent(forced, f -> new ArrayList<>());
         for (Known one : known) {
             if (!forbidden.hasAll(one.forbidden)) {
@@ -47,6 +50,9 @@ final class PhaseMemo {
         }
         Optional<PhaseAnswer> answer = new PhaseSearch(model.phases.get(phase), objective, model.families, tally)
                 .solve(forced, forbidden, below);
+        if (tally.spent()) {
+            return Optional.empty();
+        }
         if (known.size() == KEPT) {
             known.remove(0);
         }

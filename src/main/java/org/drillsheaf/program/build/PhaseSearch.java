@@ -86,6 +86,10 @@ final class PhaseSearch {
 
     private void search(int[] open, int from, int to) {
         tally.looked++;
+        tally.weighed(to - from + 1);
+        if (tally.spent()) {
+            return;
+        }
         int shortfall = shortfall();
         if (size >= model.task.fewest()) {
             long value = value(shortfall);

@@ -17,26 +17,20 @@ final class ProgramSearch {
 
     private final Model model;
     private final Objective objective;
-    private final long nodeCap;
     private final PhaseMemo memo;
     private final Branching branching;
     private final Tally tally;
     private final long below;
-    private long nodes;
     private long limit;
     private Choice @Nullable [] best;
 
-    /**
-     * @param nodeCap tree nodes after which the search gives up and says how far it is from the bound
-     * @param below only a program with a smaller packed value counts
-     */
-    ProgramSearch(Model model, Objective objective, PhaseMemo memo, Tally tally, long nodeCap, long below) {
+    /** @param below only a program with a smaller packed value counts */
+    ProgramSearch(Model model, Objective objective, PhaseMemo memo, Tally tally, long below) {
         this.model = model;
         this.objective = objective;
         this.memo = memo;
         this.branching = new Branching(model);
         this.tally = tally;
-        this.nodeCap = nodeCap;
         this.below = below;
         limit = below;
     }
@@ -48,12 +42,16 @@ final class ProgramSearch {
             return result(below, false);
         }
         long unit = objective.one(objective.order().get(0), 1);
-        for (long step = unit; step < below / 4; step *= 2) {
-            limit = Math.min(below, atLeast(root.get()) + step);
+        long alone = atLeast(root.get());
+        long proved = alone;
+        for (long step = unit; step < Long.MAX_VALUE / 4; step *= 2) {
+            limit = Math.min(below, alone + step);
             SearchResult result = bestFirst(root.get().child(), false);
-            if (result.found() || result.capped()) {
-                return result.capped() ? atLeastSomething(root.get(), result) : result;
+            if (result.found() || limit == below || result.capped()) {
+                return new SearchResult(
+                        result.drills(), result.value(), Math.max(proved, result.bound()), result.capped());
             }
+            proved = limit;
         }
         limit = below;
         return bestFirst(root.get(), false);
@@ -90,34 +88,24 @@ final class ProgramSearch {
         return sum;
     }
 
-    /** When the cap ended the search without a program: goes straight down for one, whatever it costs. */
-    private SearchResult atLeastSomething(Node root, SearchResult cut) {
-        if (best == null) {
-            limit = below;
-            new Dive(this).from(root);
-        }
-        return result(cut.bound(), true);
-    }
-
     private SearchResult bestFirst(Node root, boolean anyWillDo) {
-        PriorityQueue<Queued> open = new PriorityQueue<>(Comparator.<Queued>comparingLong(q -> q.node.bound)
+        PriorityQueue<Queued> queue = new PriorityQueue<>(Comparator.<Queued>comparingLong(q -> q.node.bound)
                 .thenComparing(q -> -q.node.depth)
                 .thenComparing(Queued::number));
         long number = 0;
-        open.add(new Queued(root, number++));
-        while (!open.isEmpty() && !(anyWillDo && best != null)) {
-            Node node = open.poll().node;
+        queue.add(new Queued(root, number++));
+        while (!queue.isEmpty() && !(anyWillDo && best != null)) {
+            Node node = queue.poll().node;
             if (node.bound >= limit) {
                 break;
             }
-            if (nodes >= nodeCap) {
-                return result(node.bound, true);
-            }
             if (!node.exact()) {
-                nodes++;
-                tally.nodes++;
-                if (workOut(node)) {
-                    open.add(new Queued(node, number++));
+                boolean worthwhile = workOut(node);
+                if (tally.spent()) {
+                    return result(node.bound, true);
+                }
+                if (worthwhile) {
+                    queue.add(new Queued(node, number++));
                 } else {
                     tally.ruledOut++;
                 }
@@ -126,7 +114,7 @@ final class ProgramSearch {
             for (Node part : open(node)) {
                 part.atLeast(repeats(part));
                 if (part.bound < limit) {
-                    open.add(new Queued(part, number++));
+                    queue.add(new Queued(part, number++));
                 } else {
                     tally.ruledOut++;
                 }
@@ -136,7 +124,7 @@ final class ProgramSearch {
     }
 
     /** The parts of a node that is worked out; none when it was itself an answer that leaves nothing to gain. */
-    List<Node> open(Node node) {
+    private List<Node> open(Node node) {
         Optional<List<Node>> parts = branching.split(node);
         if (parts.isPresent()) {
             return parts.get();
@@ -151,7 +139,7 @@ final class ProgramSearch {
     }
 
     /** Works out the chain; false when nothing in the node can beat the best program found. */
-    boolean workOut(Node node) {
+    private boolean workOut(Node node) {
         long repeats = repeats(node);
         Optional<Chain.Found> found = new Chain(
                         model, memo, node.forced, node.forbidden, limit == Long.MAX_VALUE ? limit : limit - repeats)
@@ -167,9 +155,5 @@ final class ProgramSearch {
     private SearchResult result(long bound, boolean capped) {
         List<Choice> chosen = best == null ? List.of() : List.of(best);
         return new SearchResult(chosen, best == null ? Long.MAX_VALUE : limit, bound, capped);
-    }
-
-    boolean hasAnswer() {
-        return best != null;
     }
 }

@@ -8,17 +8,11 @@ import java.util.Optional;
  * a list before its own longer ones. Asks for each earlier id whether any best program holds it. Not safe for several threads.
  */
 final class TieBreak {
-    /** Questions after which the program found so far stands; the answer then still depends on nothing but the task. */
-    private static final int QUESTIONS = 4_000;
-
-    private static final long NODES_A_QUESTION = 2_000;
-
     private final Model model;
     private final Objective objective;
     private final PhaseMemo memo;
     private final Tally tally;
     private final long value;
-    private int questions;
     private boolean settled = true;
 
     TieBreak(Model model, Objective objective, PhaseMemo memo, Tally tally, long value) {
@@ -90,10 +84,6 @@ final class TieBreak {
     }
 
     private Optional<List<Choice>> ask(Node node) {
-        if (questions++ >= QUESTIONS) {
-            settled = false;
-            return Optional.empty();
-        }
         node.bound = 0;
         SearchResult result = search().any(node);
         settled &= result.found() || !result.capped();
@@ -101,6 +91,6 @@ final class TieBreak {
     }
 
     private ProgramSearch search() {
-        return new ProgramSearch(model, objective, memo, tally, NODES_A_QUESTION, value + 1);
+        return new ProgramSearch(model, objective, memo, tally, value + 1);
     }
 }

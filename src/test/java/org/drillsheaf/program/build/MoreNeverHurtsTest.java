@@ -14,7 +14,7 @@ import net.jqwik.api.constraints.LongRange;
 /** Better means never cost coverage, the first level. */
 class MoreNeverHurtsTest {
     private static final Objective OBJECTIVE = new Objective(List.of(Level.values()));
-    private final ExactBuilder builder = new ExactBuilder(OBJECTIVE, ExactBuilder.USUAL_NODES);
+    private final ExactBuilder builder = new ExactBuilder(OBJECTIVE, ExactBuilder.USUAL_STEPS);
 
     @Property(tries = 150)
     void moreMinutesNeverLowerTheCoverage(@ForAll @LongRange(min = 0, max = 100_000) long seed) {

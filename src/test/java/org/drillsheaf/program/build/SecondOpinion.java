@@ -16,7 +16,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 
 /** The same task for a constraint solver of another kind, one level of the objective after the other. */
-final class SecondOpinion {
+public final class SecondOpinion {
     private final BuildTask task;
     private final CpModel model = new CpModel();
     private final Map<String, BoolVar> in = new HashMap<>();
@@ -31,6 +31,17 @@ final class SecondOpinion {
 
     /** Best value of each level in the given order, or empty when nothing fits. */
     static Optional<Map<Level, Integer>> best(BuildTask task, List<Level> order) {
+        return best(task, order, 3_600);
+    }
+
+    /**
+     * The same with a limit.
+     *
+     * @param seconds for all levels together
+     * @throws IllegalStateException when the time was not enough
+     */
+    public static Optional<Map<Level, Integer>> best(BuildTask task, List<Level> order, double seconds) {
+        long end = System.nanoTime() + (long) (seconds * 1e9);
         SecondOpinion opinion = new SecondOpinion(task);
         opinion.write();
         Map<Level, Integer> best = new EnumMap<>(Level.class);
@@ -38,7 +49,7 @@ final class SecondOpinion {
             LinearExpr value = opinion.levels.get(level).build();
             opinion.model.minimize(value);
             CpSolver solver = new CpSolver();
-            solver.getParameters().setNumWorkers(2);
+            solver.getParameters().setNumWorkers(2).setMaxTimeInSeconds(Math.max(0.01, (end - System.nanoTime()) / 1e9));
             CpSolverStatus status = solver.solve(opinion.model);
             if (status == CpSolverStatus.INFEASIBLE) {
                 return Optional.empty();

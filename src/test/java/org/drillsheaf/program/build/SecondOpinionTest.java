@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class SecondOpinionTest {
     private static final List<Level> ORDER = List.of(Level.values());
     private static final Objective OBJECTIVE = new Objective(ORDER);
-    private final ExactBuilder builder = new ExactBuilder(OBJECTIVE, 400_000);
+    private final ExactBuilder builder = new ExactBuilder(OBJECTIVE, 10 * ExactBuilder.USUAL_STEPS);
 
     @BeforeAll
     static void theOtherSolverIsThere() {
