@@ -27,7 +27,7 @@ class RandomClientsTest {
         List<String> samples = HouseProgramsTest.samples();
         // A cap far below the usual one: the rules must hold for what is found, whether it is proved best or not.
         ExactBuilder hasty =
-                new ExactBuilder(new Objective(house.vocabulary.builder().order()), 60);
+                new ExactBuilder(new Objective(house.vocabulary.builder().order()), 200_000);
         List<Needs> needs =
                 samples.stream().map(id -> house.needs(house.sample(id))).toList();
         List<Offers> offers = needs.stream().map(house.builder::offers).toList();

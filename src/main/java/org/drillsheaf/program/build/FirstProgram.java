@@ -60,7 +60,8 @@ final class FirstProgram {
         Arrays.stream(drills)
                 .filter(d -> model.supports(d).isEmpty())
                 .boxed()
-                .sorted(Comparator.<Integer>comparingInt(d -> -worth.applyAsInt(d)).thenComparing(d -> d))
+                .sorted(Comparator.<Integer>comparingInt(d -> -worth.applyAsInt(d))
+                        .thenComparing(d -> d))
                 .limit(most)
                 .forEach(kept::add);
     }

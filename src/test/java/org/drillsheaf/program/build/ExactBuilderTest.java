@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.EnumSet;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;

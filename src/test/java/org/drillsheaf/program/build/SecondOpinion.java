@@ -49,7 +49,9 @@ public final class SecondOpinion {
             LinearExpr value = opinion.levels.get(level).build();
             opinion.model.minimize(value);
             CpSolver solver = new CpSolver();
-            solver.getParameters().setNumWorkers(2).setMaxTimeInSeconds(Math.max(0.01, (end - System.nanoTime()) / 1e9));
+            solver.getParameters()
+                    .setNumWorkers(2)
+                    .setMaxTimeInSeconds(Math.max(0.01, (end - System.nanoTime()) / 1e9));
             CpSolverStatus status = solver.solve(opinion.model);
             if (status == CpSolverStatus.INFEASIBLE) {
                 return Optional.empty();
