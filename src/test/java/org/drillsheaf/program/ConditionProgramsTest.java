@@ -249,7 +249,7 @@ class ConditionProgramsTest {
         BuilderSettings withoutAlternatives = new BuilderSettings(
                 settings.order(),
                 settings.carriedOver(),
-                settings.mostParts(),
+                settings.mostSteps(),
                 0,
                 settings.leastDosePercent(),
                 settings.doseBounds(),
