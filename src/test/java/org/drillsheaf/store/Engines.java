@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -93,7 +94,9 @@ enum Engines {
 
         private static EmbeddedPostgres start() {
             try {
-                return EmbeddedPostgres.start();
+                return EmbeddedPostgres.builder()
+                        .setPGStartupWait(Duration.ofMinutes(2)) // a busy machine takes its time
+                        .start();
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

@@ -52,8 +52,7 @@ public final class Content {
                     StoreFailure.Kind.DAMAGED,
                     "the record",
                     "What is kept here cannot be read any more",
-                    "Leave the record as it is, and restore the newest backup",
-                    e);
+                    "Leave the record as it is, and restore the newest backup");
         }
     }
 

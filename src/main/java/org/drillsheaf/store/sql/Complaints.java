@@ -61,8 +61,7 @@ public final class Complaints {
                         place,
                         "The record's file is damaged",
                         "Leave the file as it is and restore the newest backup: it is put in the file's place, and the"
-                                + " damaged file is set aside, not removed",
-                        failure);
+                                + " damaged file is set aside, not removed");
             case NEWER ->
                 new StoreFailure(
                         kind,
@@ -86,8 +85,7 @@ public final class Complaints {
                         kind,
                         place,
                         "The server does not answer",
-                        "Check the network; what was saved before is safe, save again when the server is back",
-                        failure);
+                        "Check the network; what was saved before is safe, save again when the server is back");
             case CLOSED ->
                 new StoreFailure(
                         kind,

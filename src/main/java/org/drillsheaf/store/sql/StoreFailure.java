@@ -1,7 +1,6 @@
 package org.drillsheaf.store.sql;
 
 import org.drillsheaf.Problem;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The record cannot be used, or not for this. Carries the words for the person at the desk, with the steps that help; holds
@@ -33,12 +32,9 @@ public final class StoreFailure extends RuntimeException {
     private final String what;
     private final String remedy;
 
+    /** Takes no cause: the engine's own complaints quote what was to be written. */
     public StoreFailure(Kind kind, String place, String what, String remedy) {
-        this(kind, place, what, remedy, null);
-    }
-
-    public StoreFailure(Kind kind, String place, String what, String remedy, @Nullable Throwable cause) {
-        super(kind + ": " + what, cause);
+        super(kind + ": " + what);
         this.kind = kind;
         this.place = place;
         this.what = what;
