@@ -43,6 +43,13 @@ public final class Catalogue {
         return Optional.ofNullable(drills.get(id));
     }
 
+    /** The same catalogue with one drill added, or in the place of the one of the same id. */
+    public Catalogue with(Drill drill) {
+        Map<String, Drill> all = new LinkedHashMap<>(drills);
+        all.put(drill.id(), drill);
+        return new Catalogue(words, List.copyOf(all.values()));
+    }
+
     /** The drills of one family from easy to hard. */
     public List<Drill> family(String family) {
         return drills.values().stream()

@@ -43,6 +43,9 @@ class DeskWindowTest {
             desk.untilSeen("Print the report");
             assertThat(namelessControls(desk)).as("progress").isEmpty();
             desk.press(KeyCode.ALT, KeyCode.DIGIT2);
+            desk.untilSeen("Choose a drill from the list.");
+            assertThat(namelessControls(desk)).as("drills").isEmpty();
+            desk.press(KeyCode.ALT, KeyCode.DIGIT3);
             desk.untilSeen("How the window looks");
             assertThat(namelessControls(desk)).as("house").isEmpty();
         }

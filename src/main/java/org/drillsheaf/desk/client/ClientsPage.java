@@ -146,12 +146,14 @@ public final class ClientsPage implements Page {
         return id;
     }
 
+    @Override
     public void undo() {
         if (view != null) {
             view.client().undo();
         }
     }
 
+    @Override
     public void redo() {
         if (view != null) {
             view.client().redo();

@@ -29,6 +29,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.Workplace;
+import org.drillsheaf.desk.catalogue.DrillsPage;
 import org.drillsheaf.desk.client.ClientCase;
 import org.drillsheaf.desk.client.ClientsPage;
 import org.drillsheaf.desk.client.Sheet;
@@ -61,6 +62,7 @@ public final class FrameView extends StackPane {
     /** Where one can be. */
     public enum Place {
         CLIENTS(Icon.CLIENTS, "place.clients"),
+        DRILLS(Icon.DRILLS, "place.drills"),
         HOUSE(Icon.HOUSE, "place.house");
 
         private final Icon icon;
@@ -125,8 +127,8 @@ public final class FrameView extends StackPane {
         Menu edit = new Menu(words.text("menu.edit"));
         edit.getItems()
                 .addAll(
-                        item("menu.undo", "Shortcut+Z", () -> clients().undo()),
-                        item("menu.redo", "Shortcut+Shift+Z", () -> clients().redo()));
+                        item("menu.undo", "Shortcut+Z", () -> page().undo()),
+                        item("menu.redo", "Shortcut+Shift+Z", () -> page().redo()));
         Menu visit = new Menu(words.text("menu.visit"));
         visit.getItems()
                 .add(item("menu.new-visit", "Shortcut+Shift+N", () -> clients().newVisit()));
@@ -200,6 +202,7 @@ public final class FrameView extends StackPane {
         return switch (wanted) {
             case CLIENTS ->
                 new ClientsPage(workplace, status, () -> status.hints(clients().hints()), FrameView::sheets);
+            case DRILLS -> new DrillsPage(workplace);
             case HOUSE -> new HousePage(workplace, actions);
         };
     }
@@ -239,7 +242,7 @@ public final class FrameView extends StackPane {
             nextGroup(key.isShiftDown());
             key.consume();
         } else if (new KeyCodeCombination(KeyCode.Y, KeyCombination.SHORTCUT_DOWN).match(key)) {
-            clients().redo();
+            page().redo();
             key.consume();
         } else if (page().pressed(key)) {
             key.consume();

@@ -22,6 +22,12 @@ public interface Page {
         return false;
     }
 
+    /** Takes the last change back. */
+    default void undo() {}
+
+    /** Brings back what was taken back last. */
+    default void redo() {}
+
     /** The page goes for good. */
     default void close() {}
 }

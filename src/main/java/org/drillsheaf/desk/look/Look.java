@@ -16,7 +16,7 @@ public final class Look {
     /** Pixels of the root's font at 100 %. */
     public static final double ROOT_PIXELS = 13;
 
-    private static final List<String> PARTS = List.of("controls", "frame", "sheets");
+    private static final List<String> PARTS = List.of("controls", "frame", "sheets", "drills");
     private static final List<String> FONTS = List.of("OpenSans-Regular", "OpenSans-Bold");
 
     private Look() {}

@@ -59,6 +59,21 @@ public record CatalogueCheck(Catalogue catalogue, SafetyRules rules, DrillReader
         return new Result(problems, coverage);
     }
 
+    /**
+     * Looks at one drill and at its place among the others. A drill that is being written is told apart from the same drill of
+     * the catalogue by putting it into the catalogue first ({@link Catalogue#with}).
+     */
+    public List<Problem> of(Drill drill) {
+        PoseMeasuring measuring = new PoseMeasuring();
+        List<Problem> problems = new ArrayList<>(drill(drill, new Safety(rules, reader, measuring), measuring));
+        new LadderCheck(catalogue)
+                .check().stream()
+                        .filter(p -> p.file().equals(drill.written().file()))
+                        .forEach(problems::add);
+        problems.sort(Comparator.comparingInt(Problem::line));
+        return problems;
+    }
+
     /** Looks at one drill alone, which need not be of the catalogue. */
     public List<Problem> drill(Drill drill, Safety safety, PoseMeasuring measuring) {
         List<Problem> problems = new ArrayList<>();

@@ -88,7 +88,7 @@ public enum Motion {
     }
 
     /** Whether the number changes its sign when left and right are exchanged. */
-    boolean turnsAroundInMirror() {
+    public boolean turnsAroundInMirror() {
         return switch (this) {
             case PELVIS_LIST, PELVIS_TURN, SPINE_SIDE, SPINE_TURN, NECK_SIDE, NECK_TURN -> true;
             default -> false;

@@ -4,13 +4,13 @@ import com.ibm.icu.lang.UCharacter;
 import com.ibm.icu.text.Normalizer2;
 
 /** Brings words to one form for comparing: without case, accents and typographic letters. */
-final class Folding {
+public final class Folding {
     private static final Normalizer2 TAKEN_APART = Normalizer2.getNFKDInstance();
 
     private Folding() {}
 
     /** Words in small letters with one space between; anything that is neither letter nor digit parts words. */
-    static String fold(String text) {
+    public static String fold(String text) {
         String apart = TAKEN_APART.normalize(UCharacter.foldCase(text, true));
         StringBuilder folded = new StringBuilder(apart.length());
         apart.codePoints().forEach(c -> {

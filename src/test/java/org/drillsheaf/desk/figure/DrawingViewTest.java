@@ -12,9 +12,6 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.TimeUnit;
-import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.image.Image;
@@ -22,6 +19,7 @@ import javafx.scene.image.WritableImage;
 import javafx.scene.layout.StackPane;
 import org.drillsheaf.Problems;
 import org.drillsheaf.YamlNode;
+import org.drillsheaf.desk.DeskRun;
 import org.drillsheaf.figure.body.Vec3;
 import org.drillsheaf.figure.draw.Annotations;
 import org.drillsheaf.figure.draw.Box;
@@ -35,22 +33,21 @@ import org.drillsheaf.figure.pose.PoseSheetReader;
 import org.drillsheaf.figure.pose.SolvedPose;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.testfx.api.FxToolkit;
 
 class DrawingViewTest {
     private static final int WIDTH = 300;
     private static final int HEIGHT = 240;
 
     @BeforeAll
-    static void startToolkit() throws Exception {
-        FxToolkit.registerPrimaryStage();
+    static void startToolkit() {
+        DeskRun.startToolkit();
     }
 
     @Test
     void theWindowShowsTheSamePictureAsPaper() throws Exception {
         Drawing drawing = drawing();
 
-        WritableImage shown = onWindow(() -> {
+        WritableImage shown = DeskRun.fx(() -> {
             DrawingView view = new DrawingView("a figure on hands and knees");
             view.show(Optional.of(drawing));
             StackPane root = new StackPane(view);
@@ -159,17 +156,5 @@ class DrawingViewTest {
 
     private static int grey(int argb) {
         return ((argb >> 16 & 0xFF) + (argb >> 8 & 0xFF) + (argb & 0xFF)) / 3;
-    }
-
-    private static <T> T onWindow(java.util.function.Supplier<T> work) throws Exception {
-        CompletableFuture<T> done = new CompletableFuture<>();
-        Platform.runLater(() -> {
-            try {
-                done.complete(work.get());
-            } catch (RuntimeException | Error e) {
-                done.completeExceptionally(e);
-            }
-        });
-        return done.get(20, TimeUnit.SECONDS);
     }
 }

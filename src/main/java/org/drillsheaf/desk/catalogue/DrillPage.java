@@ -1,0 +1,210 @@
+package org.drillsheaf.desk.catalogue;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import org.drillsheaf.desk.drill.BlockView;
+import org.drillsheaf.desk.drill.Draft;
+import org.drillsheaf.desk.drill.DrillForm;
+import org.drillsheaf.desk.drill.DrillModel;
+import org.drillsheaf.desk.drill.Finding;
+import org.drillsheaf.desk.drill.TranslationsView;
+import org.drillsheaf.desk.drill.VersionsView;
+import org.drillsheaf.desk.look.Buttons;
+import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.look.Readiness;
+import org.drillsheaf.desk.pose.PoseModel;
+import org.drillsheaf.desk.pose.PoseView;
+import org.drillsheaf.desk.words.Words;
+import org.drillsheaf.desk.work.Background;
+import org.drillsheaf.drill.DrillWords;
+
+/** One drill open: its name and version at the top, four tabs, its printed block beside them. */
+public final class DrillPage extends BorderPane {
+    /** The sides of a drill. */
+    public enum Tab {
+        WORDS,
+        POSE,
+        TRANSLATIONS,
+        VERSIONS
+    }
+
+    private final DrillModel model;
+    private final DrillWords drillWords;
+    private final Words words;
+    private final Background background;
+    private final Runnable kept;
+    private final Map<Tab, Node> contents = new EnumMap<>(Tab.class);
+    private final Map<Tab, ToggleButton> tabs = new EnumMap<>(Tab.class);
+    private final Label title = Labels.text("", "title");
+    private final Label status = Labels.text("", "tag");
+    private final Label version = Labels.text("", "second", "small");
+    private final Button undo;
+    private final Button redo;
+    private final Readiness keeping;
+    private final BlockView block;
+    private int walked = -1;
+
+    /** @param kept is told when a version was kept */
+    public DrillPage(DrillModel model, DrillWords drillWords, Words words, Background background, Runnable kept) {
+        this.model = model;
+        this.drillWords = drillWords;
+        this.words = words;
+        this.background = background;
+        this.kept = kept;
+        getStyleClass().add("drill-page");
+        undo = Buttons.plain(words.text("drill.undo"), model.draft()::undo);
+        redo = Buttons.plain(words.text("drill.redo"), model.draft()::redo);
+        Button keep = Buttons.withKey(Buttons.main(words.text("drill.keep"), this::keep), "Ctrl S");
+        keep.setId("keep");
+        keeping = Readiness.of(keep);
+        HBox head = new HBox(9, title, status, version, Labels.spring(), undo, redo, keep);
+        head.getStyleClass().add("drill-head");
+        head.setAlignment(Pos.CENTER_LEFT);
+        title.setMinWidth(0);
+        HBox tabRow = tabs();
+        setTop(new VBox(head, tabRow));
+        block = new BlockView(model, words);
+        model.draft().document().addListener((of, before, now) -> showHead());
+        model.status().addListener((of, before, now) -> showHead());
+        model.findings().addListener((of, before, now) -> showHead());
+        addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            if (pressed(e)) {
+                e.consume();
+            }
+        });
+        showHead();
+        open(Tab.WORDS);
+    }
+
+    public DrillModel model() {
+        return model;
+    }
+
+    private HBox tabs() {
+        ToggleGroup group = new ToggleGroup();
+        HBox row = new HBox();
+        row.getStyleClass().add("drill-tabs");
+        for (Tab tab : Tab.values()) {
+            ToggleButton button =
+                    new ToggleButton(words.text("tab." + tab.name().toLowerCase(Locale.ROOT)));
+            button.setToggleGroup(group);
+            button.getStyleClass().add("drill-tab");
+            button.setOnAction(e -> open(tab));
+            tabs.put(tab, button);
+            row.getChildren().add(button);
+        }
+        return row;
+    }
+
+    /** Shows one side of the drill. Each is made when it is first shown. */
+    public void open(Tab tab) {
+        Optional.ofNullable(tabs.get(tab)).ifPresent(t -> t.setSelected(true));
+        Node content = contents.computeIfAbsent(tab, this::make);
+        if (content instanceof VersionsView versions) {
+            versions.show();
+        }
+        setCenter(content);
+        setRight(tab == Tab.WORDS || tab == Tab.TRANSLATIONS ? block : null);
+    }
+
+    private Node make(Tab tab) {
+        return switch (tab) {
+            case WORDS -> new DrillForm(model, drillWords, words);
+            case POSE -> new PoseView(new PoseModel(model.draft(), words, background), words, background);
+            case TRANSLATIONS -> new TranslationsView(model, words);
+            case VERSIONS -> new VersionsView(model, words);
+        };
+    }
+
+    private void showHead() {
+        Draft draft = model.draft();
+        title.setText(
+                model.text("/name", words.language()).isEmpty()
+                        ? model.text("/name", "en")
+                        : model.text("/name", words.language()));
+        String state = model.text("/status");
+        status.setText(words.has("status." + state) ? words.text("status." + state) : state);
+        status.getStyleClass()
+                .setAll(
+                        "label",
+                        "tag",
+                        switch (state) {
+                            case "in-use" -> "inverted";
+                            case "draft" -> "dashed";
+                            case "withdrawn" -> "struck";
+                            default -> "outlined";
+                        });
+        version.setText(words.text("drill.version", model.text("/revision"), model.text("/author")) + "  "
+                + model.status().get());
+        undo.setDisable(draft.undoable().get().isEmpty());
+        undo.setText(
+                draft.undoable().get().map(w -> words.text("drill.undo-of", w)).orElse(words.text("drill.undo")));
+        redo.setDisable(draft.redoable().get().isEmpty());
+        keeping.set(model.whyNotKept());
+    }
+
+    /** Tells something about this drill, and leads to keeping it. */
+    public void remind(String what) {
+        version.setText(what);
+        Optional.ofNullable(lookup("#keep")).ifPresent(Node::requestFocus);
+    }
+
+    private void keep() {
+        if (model.keep()) {
+            kept.run();
+        }
+        showHead();
+    }
+
+    /** Undo, redo, keep, next finding; wherever the focus is. */
+    boolean pressed(KeyEvent e) {
+        if (e.isShortcutDown() && e.getCode() == KeyCode.Z) {
+            if (e.isShiftDown()) {
+                model.draft().redo();
+            } else {
+                model.draft().undo();
+            }
+        } else if (e.isShortcutDown() && e.getCode() == KeyCode.Y) {
+            model.draft().redo();
+        } else if (e.isShortcutDown() && e.getCode() == KeyCode.S) {
+            keep();
+        } else if (e.getCode() == KeyCode.F8) {
+            walk(e.isShiftDown() ? -1 : 1);
+        } else {
+            return false;
+        }
+        return true;
+    }
+
+    /** Goes to the next finding, and to the tab where it can be mended. */
+    private void walk(int by) {
+        List<Finding> all = model.findings().get();
+        if (all.isEmpty()) {
+            return;
+        }
+        walked = Math.floorMod(walked + by, all.size());
+        String field = all.get(walked).field();
+        open(Tab.WORDS);
+        if (contents.get(Tab.WORDS) instanceof DrillForm form && form.shows(field)) {
+            form.go(field);
+        } else if (field.equals("pose")) {
+            open(Tab.POSE);
+        } else {
+            open(Tab.TRANSLATIONS);
+        }
+    }
+}

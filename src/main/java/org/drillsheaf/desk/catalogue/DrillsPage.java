@@ -1,0 +1,59 @@
+package org.drillsheaf.desk.catalogue;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Parent;
+import javafx.scene.input.KeyEvent;
+import org.drillsheaf.desk.Workplace;
+import org.drillsheaf.desk.drill.RevisionShelf;
+import org.drillsheaf.desk.frame.Page;
+import org.drillsheaf.desk.words.Words;
+
+/** The place of the drills in the window's frame. */
+public final class DrillsPage implements Page {
+    private final DrillsPlace place;
+    private final Words words;
+
+    public DrillsPage(Workplace workplace) {
+        words = workplace.words();
+        place = new DrillsPlace(
+                workplace.folders(),
+                Optional.of(new RevisionShelf(workplace.store().drills(), workplace.coach(), words)),
+                words,
+                workplace.clock(),
+                workplace.background());
+    }
+
+    @Override
+    public Parent node() {
+        return place;
+    }
+
+    @Override
+    public List<Hint> hints() {
+        return List.of(
+                new Hint("Ctrl F", words.text("drills.hint.search")),
+                new Hint("F8", words.text("drills.hint.finding")),
+                new Hint("Ctrl S", words.text("drills.hint.keep")));
+    }
+
+    @Override
+    public void shown() {
+        place.list().ifPresent(CatalogueList::focusSearch);
+    }
+
+    @Override
+    public boolean pressed(KeyEvent key) {
+        return place.page().filter(p -> p.pressed(key)).isPresent();
+    }
+
+    @Override
+    public void undo() {
+        place.page().ifPresent(p -> p.model().draft().undo());
+    }
+
+    @Override
+    public void redo() {
+        place.page().ifPresent(p -> p.model().draft().redo());
+    }
+}

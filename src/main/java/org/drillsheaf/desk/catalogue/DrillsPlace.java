@@ -1,0 +1,214 @@
+package org.drillsheaf.desk.catalogue;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import org.drillsheaf.Problem;
+import org.drillsheaf.Problems;
+import org.drillsheaf.course.Folders;
+import org.drillsheaf.desk.drill.DrillFolder;
+import org.drillsheaf.desk.drill.DrillModel;
+import org.drillsheaf.desk.drill.RevisionShelf;
+import org.drillsheaf.desk.look.Buttons;
+import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.words.Words;
+import org.drillsheaf.desk.work.Background;
+import org.drillsheaf.drill.library.HouseLayer.Standing;
+import org.jspecify.annotations.Nullable;
+
+/** The place of the drills: the list at one side, the chosen drill beside it. */
+public final class DrillsPlace extends BorderPane {
+    private final Folders folders;
+    private final Optional<RevisionShelf> revisions;
+    private final Words words;
+    private final Clock clock;
+    private final Background background;
+    private final DrillFolder folder;
+    private final DrillPictures pictures;
+    private @Nullable DrillShelf shelf;
+    private @Nullable CatalogueModel catalogue;
+    private @Nullable CatalogueList list;
+    private @Nullable DrillPage page;
+
+    /** @param revisions keeps every version in the record; empty while no record is open */
+    public DrillsPlace(
+            Folders folders, Optional<RevisionShelf> revisions, Words words, Clock clock, Background background) {
+        this.folders = folders;
+        this.revisions = revisions;
+        this.words = words;
+        this.clock = clock;
+        this.background = background;
+        this.folder = new DrillFolder(folders);
+        this.pictures = new DrillPictures(
+                work -> background.run(
+                        () -> {
+                            work.run();
+                            return true;
+                        },
+                        done -> {},
+                        e -> {}),
+                background::show);
+        getStyleClass().add("drills-place");
+        addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            if (e.isShortcutDown() && e.getCode() == KeyCode.F && list != null) {
+                list.focusSearch();
+                e.consume();
+            }
+        });
+        background.later(Duration.ofMillis(400), () -> {
+            if (shelf == null) {
+                message(words.text("drills.reading"));
+            }
+        });
+        read(Optional.empty());
+    }
+
+    private void message(String text) {
+        VBox box = new VBox(Labels.prose(text, "second"));
+        box.setAlignment(Pos.CENTER);
+        setCenter(box);
+    }
+
+    /** The page of the open drill, if one is open. */
+    public Optional<DrillPage> page() {
+        return Optional.ofNullable(page);
+    }
+
+    public Optional<CatalogueList> list() {
+        return Optional.ofNullable(list);
+    }
+
+    /** Reads the catalogue anew. */
+    private void read(Optional<String> chosen) {
+        Problems problems = new Problems();
+        background.run(
+                () -> DrillShelf.read(folders, clock, problems).map(s -> new Read(s, s.entries())),
+                read -> {
+                    if (read.isPresent()) {
+                        show(read.get(), chosen);
+                    } else {
+                        Problem first = problems.all().get(0);
+                        message(first.message());
+                    }
+                },
+                e -> message(words.text("drills.unreadable", String.valueOf(e.getMessage()))));
+    }
+
+    private record Read(DrillShelf shelf, java.util.List<DrillEntry> entries) {}
+
+    private void show(Read read, Optional<String> chosen) {
+        shelf = read.shelf;
+        CatalogueModel model = catalogue;
+        if (model == null) {
+            model = new CatalogueModel(
+                    words,
+                    read.shelf.library().catalogue().words(),
+                    read.shelf.conditions(words.language()),
+                    read.entries);
+            catalogue = model;
+            list = new CatalogueList(model, pictures, words, this::open);
+            setLeft(new VBox(list, actions()));
+            VBox.setVgrow(list, javafx.scene.layout.Priority.ALWAYS);
+            getLeft().getStyleClass().add("drills-side");
+            message(words.text("drills.choose"));
+        } else {
+            model.show(read.shelf.library().catalogue().words(), read.entries);
+        }
+        checkHouse(model, read);
+        chosen.ifPresent(id -> Optional.ofNullable(list).ifPresent(l -> l.choose(id)));
+    }
+
+    /** What the check finds in the clinic's own drills stands in the list; the starter catalogue comes checked. */
+    private void checkHouse(CatalogueModel model, Read read) {
+        for (DrillEntry entry : read.entries) {
+            if (entry.standing() == Standing.REPLACED || entry.standing() == Standing.ADDED) {
+                folder.open(entry.id(), read.shelf.library().layers(), new Problems())
+                        .ifPresent(opened -> background.run(
+                                () -> read.shelf
+                                        .check()
+                                        .look(opened.document())
+                                        .findings()
+                                        .size(),
+                                count -> {
+                                    model.found(entry.id(), count);
+                                    Optional.ofNullable(list)
+                                            .ifPresent(l -> l.list().refresh());
+                                },
+                                e -> {}));
+            }
+        }
+    }
+
+    private HBox actions() {
+        Button copy = Buttons.plain(words.text("drills.copy"), this::copy);
+        HBox actions = new HBox(8, copy);
+        actions.getStyleClass().add("drills-actions");
+        return actions;
+    }
+
+    /** Opens a drill of the list; an unkept draft of another one stays open until it is kept or taken back. */
+    private void open(DrillEntry entry) {
+        DrillPage now = page;
+        if (now != null && now.model().id().equals(entry.id())) {
+            return;
+        }
+        if (now != null && now.model().draft().changed().get()) {
+            Platform.runLater(() -> {
+                Optional.ofNullable(list).ifPresent(l -> l.choose(now.model().id()));
+                now.remind(words.text("drill.keep-first"));
+            });
+            return;
+        }
+        Problems problems = new Problems();
+        DrillShelf read = shelf;
+        if (read != null) {
+            folder.open(entry.id(), read.library().layers(), problems)
+                    .ifPresentOrElse(
+                            opened -> open(opened, read),
+                            () -> message(problems.all().get(0).message()));
+        }
+    }
+
+    private void open(DrillFolder.Opened opened, DrillShelf read) {
+        DrillModel model =
+                new DrillModel(opened, folder, read.check(), read.printer(), revisions, words, clock, background);
+        DrillPage opening = new DrillPage(
+                model, read.library().catalogue().words(), words, background, () -> read(Optional.of(opened.id())));
+        page = opening;
+        setCenter(opening);
+    }
+
+    /** A drill of the clinic's own that begins like the open one. */
+    private void copy() {
+        DrillPage now = page;
+        DrillShelf read = shelf;
+        if (now == null || read == null || now.model().draft().changed().get()) {
+            Optional.ofNullable(now).ifPresent(p -> p.remind(words.text("drill.keep-first")));
+            return;
+        }
+        String id = freeId(now.model().id(), read);
+        open(
+                folder.copy(
+                        now.model().draft().now(),
+                        id,
+                        words.text("drills.copy-name", now.model().text("/name", "en"))),
+                read);
+    }
+
+    private static String freeId(String id, DrillShelf read) {
+        for (int i = 2; ; i++) {
+            String free = id + "-" + i;
+            if (read.library().catalogue().drill(free).isEmpty()) {
+                return free;
+            }
+        }
+    }
+}

@@ -1,0 +1,95 @@
+package org.drillsheaf.desk.drill;
+
+import java.util.List;
+import javafx.geometry.VPos;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.words.Words;
+
+/** What stands differently in an earlier version, field by field, beside what stands there now. */
+public final class VersionsView extends VBox {
+    private final DrillModel model;
+    private final Words words;
+    private final ComboBox<RevisionShelf.Edition> edition = new ComboBox<>();
+    private final GridPane differences = new GridPane();
+
+    public VersionsView(DrillModel model, Words words) {
+        this.model = model;
+        this.words = words;
+        getStyleClass().add("versions");
+        edition.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(RevisionShelf.Edition shown) {
+                return shown == null ? "" : shown.name();
+            }
+
+            @Override
+            public RevisionShelf.Edition fromString(String text) {
+                throw new UnsupportedOperationException("the list cannot be typed into");
+            }
+        });
+        Label label = Labels.text(words.text("versions.compare"), "second");
+        label.setLabelFor(edition);
+        edition.getItems().setAll(model.editions());
+        edition.getSelectionModel().select(0);
+        edition.setOnAction(e -> show());
+        differences.getStyleClass().add("difference-grid");
+        ColumnConstraints place = new ColumnConstraints();
+        place.setPercentWidth(22);
+        ColumnConstraints before = new ColumnConstraints();
+        before.setPercentWidth(39);
+        ColumnConstraints now = new ColumnConstraints();
+        now.setPercentWidth(39);
+        differences.getColumnConstraints().addAll(place, before, now);
+        ScrollPane scroll = new ScrollPane(differences);
+        scroll.setFitToWidth(true);
+        scroll.setFocusTraversable(false);
+        VBox.setVgrow(scroll, javafx.scene.layout.Priority.ALWAYS);
+        getChildren().addAll(label, edition, scroll);
+        show();
+    }
+
+    /** Shows the differences as they are now. */
+    public void show() {
+        differences.getChildren().clear();
+        RevisionShelf.Edition with = edition.getValue();
+        if (with == null) {
+            return;
+        }
+        List<Difference> all =
+                Difference.between(with.document().at(""), model.draft().now().at(""));
+        if (all.isEmpty()) {
+            differences.add(Labels.text(words.text("versions.same"), "second"), 0, 0, 3, 1);
+            return;
+        }
+        differences.addRow(
+                0,
+                Labels.text(words.text("versions.field"), "third", "small"),
+                Labels.text(with.name(), "third", "small"),
+                Labels.text(words.text("versions.now"), "third", "small"));
+        int row = 1;
+        for (Difference difference : all) {
+            Label place = Labels.prose(name(difference.place()), "second");
+            Label before =
+                    Labels.prose(difference.before().isEmpty() ? words.text("versions.none") : difference.before());
+            Label now =
+                    Labels.prose(difference.now().isEmpty() ? words.text("versions.none") : difference.now(), "bold");
+            for (Label label : List.of(place, before, now)) {
+                GridPane.setValignment(label, VPos.TOP);
+            }
+            differences.addRow(row++, place, before, now);
+        }
+    }
+
+    private String name(String place) {
+        int comma = place.indexOf(',');
+        String key = comma < 0 ? place : place.substring(0, comma);
+        return model.name(key) + (comma < 0 ? "" : place.substring(comma));
+    }
+}

@@ -1,0 +1,568 @@
+package org.drillsheaf.desk.pose;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import org.drillsheaf.Problem;
+import org.drillsheaf.Problems;
+import org.drillsheaf.Side;
+import org.drillsheaf.YamlDocument;
+import org.drillsheaf.desk.drill.Draft;
+import org.drillsheaf.desk.words.Words;
+import org.drillsheaf.desk.work.Background;
+import org.drillsheaf.desk.work.Lane;
+import org.drillsheaf.figure.body.JointAngles;
+import org.drillsheaf.figure.body.JointLimits;
+import org.drillsheaf.figure.body.Motion;
+import org.drillsheaf.figure.body.Skeleton;
+import org.drillsheaf.figure.draw.View;
+import org.drillsheaf.figure.pose.Contact;
+import org.drillsheaf.figure.pose.Penetration;
+import org.drillsheaf.figure.pose.Penetrations;
+import org.drillsheaf.figure.pose.Pose;
+import org.drillsheaf.figure.pose.PoseFrame;
+import org.drillsheaf.figure.pose.PoseSheet;
+import org.drillsheaf.figure.pose.PoseSolver;
+import org.drillsheaf.figure.pose.SolvedPose;
+import org.drillsheaf.figure.pose.Unknown;
+
+/**
+ * The pose of a draft while it is turned. A pull or a slider first changes only the joints in hand: the skeleton follows at once,
+ * the contacts are solved in the background, and the newest wins; {@link #turned()} writes whole degrees into the draft. For the
+ * window's thread.
+ */
+public final class PoseModel {
+    private final Draft draft;
+    private final Words words;
+    private final Lane solving;
+    private final ObjectProperty<PoseFrame> frame = new SimpleObjectProperty<>(PoseFrame.START);
+    private final ObjectProperty<Optional<Grip.At>> selected = new SimpleObjectProperty<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<SolvedPose>> solved = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Skeleton>> skeleton = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<List<PoseMessage>> messages = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyObjectWrapper<Optional<String>> refusal = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<List<JointRow>> rows = new ReadOnlyObjectWrapper<>(List.of());
+    private Optional<PoseSheet> sheet = Optional.empty();
+    private Optional<SolvedPose> start = Optional.empty();
+    private Optional<JointAngles> inHand = Optional.empty();
+    private List<Turn> turns = List.of();
+    private int generation;
+
+    /** A joint in hand. */
+    private record Turn(Motion motion, Optional<Side> side) {}
+
+    /** @param inside what goes through what; not looked for while a joint is in hand */
+    private record Answer(SolvedPose pose, Optional<SolvedPose> start, List<Penetration> inside) {}
+
+    public PoseModel(Draft draft, Words words, Background background) {
+        this.draft = draft;
+        this.words = words;
+        this.solving = new Lane(background);
+        draft.document().addListener((of, before, now) -> read());
+        frame.addListener((of, before, now) -> {
+            settle();
+            solved.set(Optional.empty());
+            skeleton.set(Optional.empty());
+            read();
+        });
+        read();
+    }
+
+    public Draft draft() {
+        return draft;
+    }
+
+    /** The keyframe in work. */
+    public ObjectProperty<PoseFrame> frame() {
+        return frame;
+    }
+
+    /** The grip that the keys turn. */
+    public ObjectProperty<Optional<Grip.At>> selected() {
+        return selected;
+    }
+
+    /** The newest solved pose, with the start keyframe as its ghost; empty while there is none. */
+    public ReadOnlyObjectProperty<Optional<SolvedPose>> solved() {
+        return solved.getReadOnlyProperty();
+    }
+
+    /** Bones that follow at once, before the contacts are solved. */
+    public ReadOnlyObjectProperty<Optional<Skeleton>> skeleton() {
+        return skeleton.getReadOnlyProperty();
+    }
+
+    public ReadOnlyObjectProperty<List<PoseMessage>> messages() {
+        return messages.getReadOnlyProperty();
+    }
+
+    /** Why the last turn was not taken. */
+    public ReadOnlyObjectProperty<Optional<String>> refusal() {
+        return refusal.getReadOnlyProperty();
+    }
+
+    /** All movements of the keyframe, from the head down. */
+    public ReadOnlyObjectProperty<List<JointRow>> rows() {
+        return rows.getReadOnlyProperty();
+    }
+
+    /** Keyframes that are written. */
+    public List<PoseFrame> frames() {
+        return sheet.map(s -> List.copyOf(s.poses().keySet())).orElse(List.of());
+    }
+
+    /** A list of the keyframe, its own or the one it builds upon. */
+    public JsonNode list(String key) {
+        return PoseText.keyframe(draft.now(), frame.get()).path(key);
+    }
+
+    private Optional<Pose> pose() {
+        return sheet.flatMap(s -> s.pose(frame.get()));
+    }
+
+    private void read() {
+        Problems problems = new Problems();
+        sheet = PoseText.read(draft.now(), problems);
+        inHand = Optional.empty();
+        turns = List.of();
+        if (sheet.isPresent() && sheet.get().pose(frame.get()).isEmpty()) {
+            frame.set(PoseFrame.START);
+            return;
+        }
+        if (sheet.isEmpty()) {
+            generation++;
+            messages.set(problems.all().stream()
+                    .map(p -> new PoseMessage(p, Optional.empty()))
+                    .toList());
+            return;
+        }
+        solve();
+    }
+
+    private void solve() {
+        Optional<Pose> written = pose();
+        Optional<Pose> first = sheet.flatMap(s -> s.pose(PoseFrame.START)).filter(p -> frame.get() != PoseFrame.START);
+        if (written.isEmpty()) {
+            return;
+        }
+        Pose wanted = inHand.map(angles -> with(written.get(), angles)).orElse(written.get());
+        Optional<SolvedPose> known = start;
+        int asked = ++generation;
+        PoseFrame of = frame.get();
+        boolean turning = isTurning();
+        showRows();
+        solving.run(
+                () -> {
+                    Optional<SolvedPose> before = known.filter(
+                                    k -> first.filter(k.pose()::equals).isPresent())
+                            .or(() -> first.map(PoseSolver::solve));
+                    SolvedPose answer = PoseSolver.solve(wanted);
+                    return new Answer(answer, before, turning ? List.of() : Penetrations.tooDeep(answer));
+                },
+                answer -> show(answer, of, asked),
+                e -> refusal.set(Optional.of(words.text("pose.failed", String.valueOf(e.getMessage())))));
+    }
+
+    private void show(Answer answer, PoseFrame of, int asked) {
+        if (of != frame.get()) {
+            return;
+        }
+        start = answer.start;
+        SolvedPose pose = answer.pose;
+        solved.set(Optional.of(
+                answer.start.isPresent() && pose.ghostBody().isEmpty()
+                        ? pose.withGhost(answer.start.get().body())
+                        : pose));
+        if (asked == generation) {
+            skeleton.set(Optional.of(pose.skeleton()));
+            messages.set(messages(answer));
+        }
+        showRows();
+    }
+
+    private List<PoseMessage> messages(Answer answer) {
+        SolvedPose pose = answer.pose;
+        List<PoseMessage> all = new ArrayList<>();
+        List<SolvedPose.MovedAngle> moved = new ArrayList<>(pose.moved());
+        for (Problem problem : pose.problems()) {
+            boolean isMove = problem.severity() == Problem.Severity.WARNING && !moved.isEmpty();
+            all.add(new PoseMessage(problem, isMove ? Optional.of(moved.remove(0)) : Optional.empty()));
+        }
+        for (Penetration penetration : answer.inside) {
+            all.add(new PoseMessage(
+                    Problem.warning(
+                            pose.pose().file(),
+                            pose.pose().line(),
+                            penetration.words(),
+                            words.text("pose.inside.remedy")),
+                    Optional.empty()));
+        }
+        return all;
+    }
+
+    private static Pose with(Pose pose, JointAngles angles) {
+        return new Pose(
+                pose.file(),
+                pose.line(),
+                pose.root(),
+                pose.heading(),
+                angles,
+                pose.props(),
+                pose.contacts(),
+                pose.solve(),
+                pose.feel(),
+                pose.marks(),
+                pose.ghost());
+    }
+
+    private void showRows() {
+        List<JointRow> all = new ArrayList<>();
+        Optional<Pose> pose = pose();
+        if (pose.isEmpty()) {
+            return;
+        }
+        JointAngles angles = inHand.orElse(pose.get().angles());
+        for (Motion motion : Motion.values()) {
+            if (!isInUse(motion, angles)) {
+                continue;
+            }
+            boolean apart = motion.isPaired()
+                    && (PoseText.isSplit(draft.now(), frame.get(), motion)
+                            || angles.get(motion, Side.RIGHT) != angles.get(motion, Side.LEFT));
+            if (apart) {
+                all.add(row(motion, Optional.of(Side.RIGHT), angles));
+                all.add(row(motion, Optional.of(Side.LEFT), angles));
+            } else {
+                all.add(row(motion, Optional.empty(), angles));
+            }
+        }
+        rows.set(List.copyOf(all));
+    }
+
+    /** Of the three ways to write an arm only the one that counts is shown. */
+    private static boolean isInUse(Motion motion, JointAngles angles) {
+        boolean elevation = Grip.lift(angles, Side.RIGHT) == Motion.SHOULDER_ELEV;
+        return switch (motion) {
+            case SHOULDER_FLEX, SHOULDER_FROM_TRUNK, SHOULDER_ELEV ->
+                motion == Grip.lift(angles, Side.RIGHT) || motion == Grip.lift(angles, Side.LEFT);
+            case SHOULDER_ABD -> !elevation;
+            case SHOULDER_PLANE -> elevation;
+            default -> true;
+        };
+    }
+
+    private JointRow row(Motion motion, Optional<Side> side, JointAngles angles) {
+        Side one = side.orElse(Side.RIGHT);
+        boolean touch = isByTouch(motion, side);
+        boolean held = turns.stream().anyMatch(t -> t.motion == motion);
+        double degrees = touch && !held && solved.get().isPresent()
+                ? solved.get().get().angle(motion, one)
+                : angles.get(motion, one);
+        return new JointRow(motion, side, degrees, touch);
+    }
+
+    private boolean isByTouch(Motion motion, Optional<Side> side) {
+        Side one = side.orElse(Side.RIGHT);
+        Optional<Pose> pose = pose();
+        boolean free = pose.stream()
+                .flatMap(p -> p.solve().stream())
+                .anyMatch(u -> u instanceof Unknown.Angle a
+                        && a.motion() == motion
+                        && a.side().filter(s -> s != one).isEmpty());
+        boolean flat = (motion == Motion.ANKLE_DORSI || motion == Motion.ANKLE_INV)
+                && pose.stream()
+                        .flatMap(p -> p.contacts().stream())
+                        .anyMatch(c -> c instanceof Contact.Flat f && f.side() == one);
+        return free || flat;
+    }
+
+    /**
+     * Turns a joint as far as it goes, without writing it yet.
+     *
+     * @param side empty for both and for the middle
+     */
+    public void turning(Motion motion, Optional<Side> side, double degrees) {
+        JointLimits.Limit limit = JointLimits.of(motion);
+        double within = Math.max(limit.least(), Math.min(limit.most(), degrees));
+        JointAngles angles = inHand.or(() -> pose().map(Pose::angles)).orElse(JointAngles.STRAIGHT);
+        take(
+                side.isPresent() ? angles.with(motion, side.get(), within) : angles.with(motion, within),
+                List.of(new Turn(motion, side)));
+    }
+
+    /** Pulls a grip towards a place of a view, without writing it yet. */
+    public void pulling(Grip.At at, View view, double across, double upward) {
+        Optional<SolvedPose> body = solved.get();
+        if (body.isEmpty()) {
+            return;
+        }
+        JointAngles now = body.get().skeleton().posture().angles();
+        JointAngles current = inHand.map(hand -> over(now, hand)).orElse(now);
+        List<Motion> motions = at.grip().pull(now, at.anySide());
+        if (motions.isEmpty()) {
+            return;
+        }
+        boolean both = at.side().isPresent() && motions.stream().noneMatch(m -> isApart(m));
+        JointAngles pulled = new Pull(
+                        body.get().skeleton().posture().withAngles(current),
+                        body.get().skeleton().lengths(),
+                        at.point(),
+                        motions,
+                        at.anySide(),
+                        both,
+                        view)
+                .towards(across, upward);
+        JointAngles angles = inHand.or(() -> pose().map(Pose::angles)).orElse(now);
+        List<Turn> turned = new ArrayList<>();
+        for (Motion motion : motions) {
+            Optional<Side> side = both || !motion.isPaired() ? Optional.empty() : at.side();
+            double degrees = pulled.get(motion, at.anySide());
+            angles = side.isPresent() ? angles.with(motion, side.get(), degrees) : angles.with(motion, degrees);
+            turned.add(new Turn(motion, side));
+        }
+        take(angles, turned);
+    }
+
+    private boolean isApart(Motion motion) {
+        return rows.get().stream()
+                .anyMatch(r -> r.motion() == motion && r.side().isPresent());
+    }
+
+    /** What is in hand over what is solved. */
+    private JointAngles over(JointAngles solvedAngles, JointAngles hand) {
+        JointAngles angles = solvedAngles;
+        for (Turn turn : turns) {
+            for (Side side : turn.side.map(List::of).orElse(List.of(Side.RIGHT, Side.LEFT))) {
+                angles = angles.with(turn.motion, side, hand.get(turn.motion, side));
+            }
+        }
+        return angles;
+    }
+
+    private void take(JointAngles angles, List<Turn> turned) {
+        refusal.set(Optional.empty());
+        List<Turn> all = new ArrayList<>(turns);
+        turned.stream().filter(t -> !all.contains(t)).forEach(all::add);
+        turns = List.copyOf(all);
+        inHand = Optional.of(angles);
+        solved.get()
+                .ifPresent(body -> skeleton.set(Optional.of(Skeleton.of(
+                        body.skeleton()
+                                .posture()
+                                .withAngles(over(body.skeleton().posture().angles(), angles)),
+                        body.skeleton().lengths()))));
+        solve();
+    }
+
+    /** Whether something is in hand that is not written yet. */
+    public boolean isTurning() {
+        return inHand.isPresent();
+    }
+
+    /** Writes what is in hand as whole degrees, as one step that can be taken back. */
+    public void turned() {
+        if (inHand.isEmpty()) {
+            return;
+        }
+        JointAngles angles = inHand.get();
+        YamlDocument next = draft.now();
+        for (Turn turn : turns) {
+            next = PoseText.turned(
+                    next,
+                    frame.get(),
+                    turn.motion,
+                    turn.side,
+                    Math.round(angles.get(turn.motion, turn.side.orElse(Side.RIGHT))));
+        }
+        String name = turns.isEmpty() ? "" : words.text("undo.joint", name(turns.get(0).motion, turns.get(0).side));
+        write(name, "pose" + frame.get() + turns, next);
+    }
+
+    /** Puts back what is in hand. */
+    public void settle() {
+        inHand = Optional.empty();
+        turns = List.of();
+        draft.settle();
+    }
+
+    /**
+     * Sets a joint to whole degrees. What the contacts had set is held from now on.
+     *
+     * @return whether it was taken; if not, {@link #refusal()} tells why
+     */
+    public boolean set(Motion motion, Optional<Side> side, long degrees) {
+        JointLimits.Limit limit = JointLimits.of(motion);
+        if (!limit.allows(degrees)) {
+            refusal.set(Optional.of(words.text(
+                    "pose.beyond", name(motion, side), number(degrees), number(limit.least()), number(limit.most()))));
+            return false;
+        }
+        refusal.set(Optional.empty());
+        YamlDocument held = PoseText.held(draft.now(), frame.get(), motion, side);
+        write(
+                words.text("undo.joint", name(motion, side)),
+                "pose" + frame.get() + motion + side,
+                PoseText.turned(held, frame.get(), motion, side, degrees));
+        return true;
+    }
+
+    /** Lets the two sides of a movement go apart. */
+    public void split(Motion motion) {
+        Map<Side, Long> degrees = new EnumMap<>(Side.class);
+        for (Side side : Side.values()) {
+            degrees.put(
+                    side,
+                    pose().map(p -> Math.round(p.angles().get(motion, side))).orElse(0L));
+        }
+        write(
+                words.text("undo.split", name(motion, Optional.empty())),
+                "split",
+                PoseText.split(draft.now(), frame.get(), motion, degrees));
+    }
+
+    /** Writes an angle as the contacts made it. */
+    public void takeSolved(SolvedPose.MovedAngle moved) {
+        write(
+                words.text("undo.solved"),
+                "solved",
+                PoseText.turned(
+                        draft.now(),
+                        frame.get(),
+                        moved.unknown().motion(),
+                        moved.unknown().side(),
+                        Math.round(moved.solved())));
+    }
+
+    /** Writes every angle that the contacts set. */
+    public void takeAllSolved() {
+        Optional<SolvedPose> body = solved.get();
+        Optional<Pose> pose = pose();
+        if (body.isEmpty() || pose.isEmpty()) {
+            return;
+        }
+        YamlDocument next = draft.now();
+        for (Unknown unknown : pose.get().solve()) {
+            if (unknown instanceof Unknown.Angle angle) {
+                double degrees = body.get()
+                        .skeleton()
+                        .posture()
+                        .angles()
+                        .get(angle.motion(), angle.side().orElse(Side.RIGHT));
+                next = PoseText.turned(next, frame.get(), angle.motion(), angle.side(), Math.round(degrees));
+            }
+        }
+        write(words.text("undo.solved"), "solved", next);
+    }
+
+    public void mirror() {
+        write(words.text("undo.mirror"), "mirror", PoseText.mirrored(draft.now()));
+    }
+
+    /** Adds the keyframe and goes there. */
+    public void addFrame(PoseFrame added) {
+        write(words.text("undo.keyframe"), "keyframe", PoseText.withFrame(draft.now(), added));
+        frame.set(added);
+    }
+
+    /** Takes a keyframe away; the start stays. */
+    public void removeFrame(PoseFrame removed) {
+        if (removed != PoseFrame.START) {
+            frame.set(PoseFrame.START);
+            write(words.text("undo.keyframe"), "keyframe", PoseText.withoutFrame(draft.now(), removed));
+        }
+    }
+
+    /** Goes to the next or the last keyframe. */
+    public void step(int by) {
+        List<PoseFrame> all = frames();
+        int at = all.indexOf(frame.get()) + by;
+        if (at >= 0 && at < all.size()) {
+            frame.set(all.get(at));
+        }
+    }
+
+    /**
+     * Puts another item into a list of the keyframe, or a new one behind the last.
+     *
+     * @param key {@code contacts}, {@code props} or {@code marks}
+     * @return whether the pose can still be read; if not nothing is changed and {@link #refusal()} tells why
+     */
+    public boolean setItem(String key, int index, JsonNode item) {
+        ArrayNode items = items(key);
+        if (index < items.size()) {
+            items.set(index, item);
+        } else {
+            items.add(item);
+        }
+        YamlDocument next = PoseText.with(draft.now(), frame.get(), key, items);
+        Problems problems = new Problems();
+        if (PoseText.read(next, problems).isEmpty()) {
+            Problem first = problems.all().get(0);
+            refusal.set(Optional.of(first.what() + ". " + first.remedy() + "."));
+            return false;
+        }
+        refusal.set(Optional.empty());
+        write(words.text("undo." + key), key + index, next);
+        return true;
+    }
+
+    /** Takes an item from a list; refused while something else needs it. */
+    public boolean removeItem(String key, int index) {
+        ArrayNode items = items(key);
+        if (index < 0 || index >= items.size()) {
+            return false;
+        }
+        items.remove(index);
+        YamlDocument next = PoseText.with(draft.now(), frame.get(), key, items);
+        Problems problems = new Problems();
+        if (PoseText.read(next, problems).isEmpty()) {
+            Problem first = problems.all().get(0);
+            refusal.set(Optional.of(first.what() + ". " + first.remedy() + "."));
+            return false;
+        }
+        refusal.set(Optional.empty());
+        write(words.text("undo." + key), key, next);
+        draft.settle();
+        return true;
+    }
+
+    private ArrayNode items(String key) {
+        return list(key) instanceof ArrayNode list ? list.deepCopy() : JsonNodeFactory.instance.arrayNode();
+    }
+
+    private void write(String name, String place, YamlDocument next) {
+        boolean same = next.text().equals(draft.now().text());
+        draft.change(name, place, next);
+        if (same && inHand.isPresent()) {
+            inHand = Optional.empty();
+            turns = List.of();
+            solve();
+        }
+    }
+
+    /** A movement in words, for example {@code Hip left, bend}. */
+    public String name(Motion motion, Optional<Side> side) {
+        String joint = words.text("joint." + motion.joint());
+        String sided = side.map(s -> words.text("joint.side." + s.id(), joint)).orElse(joint);
+        return words.text("joint.motion", sided, motionName(motion));
+    }
+
+    public String motionName(Motion motion) {
+        return words.text("motion." + motion.joint() + "." + motion.movement());
+    }
+
+    /** Whole degrees with a real minus. */
+    public static String number(double degrees) {
+        long whole = Math.round(degrees);
+        return whole < 0 ? "\u2212" + -whole : String.valueOf(whole);
+    }
+}
