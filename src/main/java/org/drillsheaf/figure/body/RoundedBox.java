@@ -42,6 +42,12 @@ public record RoundedBox(Vec3 centre, Vec3 half, Rotation frame, double rounding
         return db >= dc ? (b > 0 ? 3 : 2) : (c > 0 ? 5 : 4);
     }
 
+    /** Direction away from a face, by the number that {@link #face} gives. */
+    public Vec3 normal(int face) {
+        Vec3 axis = face < 2 ? frame.axisX() : face < 4 ? frame.axisY() : frame.axisZ();
+        return axis.times(face % 2 == 0 ? -1 : 1);
+    }
+
     @Override
     public void local(double x, double y, double z, double[] into) {
         into[0] = (along(frame.axisY(), x, y, z) / half.y() + 1) / 2;

@@ -3,6 +3,7 @@ package org.drillsheaf.figure.draw;
 import java.util.Arrays;
 import org.drillsheaf.figure.body.Blend;
 import org.drillsheaf.figure.body.RoundedBox;
+import org.drillsheaf.figure.body.Vec3;
 
 /**
  * The boundaries between pixels at which a line belongs, with their class. Boundaries are numbered: first those between a
@@ -131,7 +132,7 @@ final class Edges {
             } else if (!sameGroup && (!meltsInto(far, nearGroup, farGroup) || cosine(first, second) < CREASE_COSINE)) {
                 found = CREASE;
             } else if (buffers.part[first] != buffers.part[second]) {
-                found = nearProp ? FACE : HEM;
+                found = !nearProp ? HEM : showsBothFaces(nearGroup, first, second) ? FACE : 0;
             }
         }
         if (found == 0 || found == HEM && !isSeen(first, second)) {
@@ -152,6 +153,17 @@ final class Edges {
         bodyOverProp[slot] = !nearProp && farProp || touchesBody && found == CREASE;
         betweenDigits[slot] = found == HEM && Parts.isDigit(buffers.part[first]);
         bodyBorder[slot] = nearProp != farProp || farGroup == 0;
+    }
+
+    /** At the rounded rim of a box a sliver of the face behind it is seen; the rim has its own line. */
+    private boolean showsBothFaces(int group, int first, int second) {
+        return !(scene.prop(group) instanceof RoundedBox box)
+                || showsFace(box, buffers.part[first]) && showsFace(box, buffers.part[second]);
+    }
+
+    private boolean showsFace(RoundedBox box, short part) {
+        Vec3 away = box.normal(Parts.faceNumber(part));
+        return traced.camera().toward(away.x(), away.y(), away.z()) > 0;
     }
 
     /** Whether a surface point of the body rests on a prop, though the prop's near edge is far in front of it. */

@@ -83,10 +83,10 @@ final class LinePainter {
         double taper = Math.min(END_TAPER, whole * 0.45);
         int from = 0;
         int to = chain.size() - 1;
-        while (chain.startsFree() && along[from] < taper) {
+        while (startsThin(chain) && along[from] < taper) {
             from++;
         }
-        while (chain.endsFree() && whole - along[to] < taper) {
+        while (endsThin(chain) && whole - along[to] < taper) {
             to--;
         }
         if (to <= from || !chain.closed() && !isWorthAStroke(chain, along, from, to)) {
@@ -107,6 +107,15 @@ final class LinePainter {
             double[] end = Arrays.copyOfRange(points, 2 * to, points.length);
             ribbon(end, Arrays.copyOfRange(widths, to, widths.length), role, colour);
         }
+    }
+
+    /** Edges of props end where they end. */
+    private static boolean startsThin(Chain chain) {
+        return chain.startsFree() && !chain.ofProp();
+    }
+
+    private static boolean endsThin(Chain chain) {
+        return chain.endsFree() && !chain.ofProp();
     }
 
     private static boolean isWorthAStroke(Chain chain, double[] along, int from, int to) {
@@ -153,10 +162,10 @@ final class LinePainter {
         double[] widths = chain.widths().clone();
         for (int i = 0; i < widths.length; i++) {
             widths[i] *= weight;
-            if (chain.startsFree()) {
+            if (startsThin(chain)) {
                 widths[i] *= THINNEST_END + (1 - THINNEST_END) * Segments.smoothRise(0, taper, along[i]);
             }
-            if (chain.endsFree()) {
+            if (endsThin(chain)) {
                 widths[i] *= THINNEST_END + (1 - THINNEST_END) * Segments.smoothRise(0, taper, whole - along[i]);
             }
         }

@@ -57,7 +57,7 @@ final class MarkPainter {
         annotations.dimensions().forEach(this::draw);
         List<Drawn> drawn = new ArrayList<>();
         for (Mark mark : figure.pose().marks()) {
-            if (mark.views().isEmpty() || mark.views().contains(writtenView())) {
+            if (mark.views().isEmpty() || mark.views().stream().anyMatch(this::isWrittenView)) {
                 draw(mark).ifPresent(drawn::add);
             }
         }
@@ -67,9 +67,10 @@ final class MarkPainter {
         }
     }
 
-    /** The view in the words of the author, who wrote the right side. */
-    private String writtenView() {
-        return (figure.pose().isMirrored() ? view.mirrored() : view).words();
+    /** Whether the author, who wrote the right side, means this view; full turns change nothing. */
+    private boolean isWrittenView(String words) {
+        View written = figure.pose().isMirrored() ? view.mirrored() : view;
+        return View.parse(words).filter(written::equals).isPresent();
     }
 
     List<DrawnPath> paths() {

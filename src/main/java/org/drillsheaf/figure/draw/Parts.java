@@ -34,4 +34,9 @@ final class Parts {
     static short face(int prop, int face) {
         return (short) (FACES + prop * FACES_OF_PROP + face);
     }
+
+    /** Number of the face on its prop, see {@link org.drillsheaf.figure.body.PropSolid#face}. */
+    static int faceNumber(short part) {
+        return (part - FACES) % FACES_OF_PROP;
+    }
 }

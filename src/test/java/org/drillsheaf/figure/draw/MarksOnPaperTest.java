@@ -72,6 +72,21 @@ class MarksOnPaperTest {
     }
 
     @Test
+    void aMarkForOneViewIsDrawnInThatViewOnlyHoweverItsTurnIsWritten() {
+        SolvedPose pose = ExamplePoses.solved(
+                """
+                root: standing
+                marks: [{id: up, views: ["q:-42,14"], arrow: {at: head, dir: [0, 1, 0], len: 0.1, gap: 0.1}}]
+                """);
+        DrawingStyle paper = DrawingStyle.paper(46).with(DrawingStyle.Quality.PREVIEW);
+
+        assertThat(DRAWER.draw(pose, new View(318, 14), paper, Annotations.NONE).anchors())
+                .containsKey("up");
+        assertThat(DRAWER.draw(pose, View.SIDE, paper, Annotations.NONE).anchors())
+                .doesNotContainKey("up");
+    }
+
+    @Test
     void theGhostStandsWhereTheMovementBegan() {
         SolvedPose reach = ExamplePoses.sheet(
                         """
