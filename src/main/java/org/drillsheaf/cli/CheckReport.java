@@ -5,10 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.drillsheaf.Problem;
 import org.drillsheaf.Problem.Severity;
 import org.drillsheaf.drill.Catalogue;
+import org.drillsheaf.drill.Drill;
 import org.drillsheaf.drill.check.Coverage;
 import org.drillsheaf.drill.library.HouseLayer.Standing;
 import org.drillsheaf.drill.library.Layers;
@@ -53,9 +56,37 @@ record CheckReport(Catalogue catalogue, Layers layers, List<Problem> problems, C
             out.println("The clinic's own folder: " + layers.count(Standing.REPLACED) + " drills replaced, "
                     + layers.count(Standing.ADDED) + " added, " + layers.count(Standing.WITHDRAWN) + " withdrawn.");
         }
+        languages()
+                .forEach((language, spoken) ->
+                        out.println("Language " + language + ": " + spoken.drills() + " drills in use speak it whole, "
+                                + spoken.unreviewed() + " of them by a machine and not reviewed."));
         out.println(catalogue.drills().size() + " drills, " + catalogue.inUse().size() + " of them in use: "
                 + count(Severity.ERROR) + " errors, " + count(Severity.WARNING) + " warnings, "
                 + count(Severity.ADVICE) + " pieces of advice.");
+    }
+
+    /**
+     * How far the catalogue is translated.
+     *
+     * @param drills in use and whole in this language
+     * @param unreviewed those that a machine translated and nobody has gone through
+     */
+    private record Spoken(long drills, long unreviewed) {}
+
+    private Map<String, Spoken> languages() {
+        Set<String> languages = new TreeSet<>();
+        catalogue.inUse().forEach(d -> languages.addAll(d.name().byLanguage().keySet()));
+        Map<String, Spoken> spoken = new TreeMap<>();
+        for (String language : languages) {
+            List<Drill> whole =
+                    catalogue.inUse().stream().filter(d -> d.speaks(language)).toList();
+            long unreviewed = whole.stream()
+                    .filter(d ->
+                            d.translations().stream().anyMatch(t -> t.language().equals(language) && t.isUnreviewed()))
+                    .count();
+            spoken.put(language, new Spoken(whole.size(), unreviewed));
+        }
+        return spoken;
     }
 
     private static String title(Severity severity) {
@@ -79,6 +110,11 @@ record CheckReport(Catalogue catalogue, Layers layers, List<Problem> problems, C
                             .map(CheckReport::problem)
                             .toList());
         }
+        Map<String, Object> languages = new TreeMap<>();
+        languages()
+                .forEach((language, spoken) ->
+                        languages.put(language, Map.of("drills", spoken.drills(), "unreviewed", spoken.unreviewed())));
+        json.put("languages", languages);
         json.put("goals", coverage.byGoalAndPosition());
         json.put("conditions", conditions());
         return Json.text(json);

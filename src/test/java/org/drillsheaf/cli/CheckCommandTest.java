@@ -37,6 +37,7 @@ class CheckCommandTest {
         assertThat(run.code()).as(run.out() + run.err()).isZero();
         assertThat(run.out())
                 .contains("1 drills, 1 of them in use: 0 errors")
+                .contains("Language es: 1 drills in use speak it whole, 1 of them by a machine and not reviewed.")
                 .containsPattern("(?m)^full-exhale .* 1 ")
                 .containsPattern("(?m)^no-kneel +1/1 +1/1 +0/0 +0/0$");
     }
@@ -87,6 +88,7 @@ class CheckCommandTest {
         assertThat(json.get("drills").asInt()).isEqualTo(1);
         assertThat(json.get("errors")).isEmpty();
         assertThat(json.get("warnings").findValuesAsText("what")).anyMatch(w -> w.contains("start with a verb"));
+        assertThat(json.at("/languages/ar/unreviewed").asInt()).isEqualTo(1);
         assertThat(json.at("/goals/full-exhale/leaning").asInt()).isEqualTo(1);
         assertThat(json.at("/conditions/no-kneel/settle/drills").asInt()).isEqualTo(1);
         assertThat(json.at("/conditions/no-kneel/goals/full-exhale/leaning").asInt())

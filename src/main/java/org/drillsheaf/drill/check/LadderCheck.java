@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.drillsheaf.Problem;
 import org.drillsheaf.YamlNode;
 import org.drillsheaf.drill.Catalogue;
@@ -19,11 +20,15 @@ record LadderCheck(Catalogue catalogue) {
         List<Problem> problems = new ArrayList<>();
         Set<String> families = new TreeSet<>();
         catalogue.drills().forEach(d -> families.add(d.family()));
-        families.forEach(family -> family(catalogue.family(family), problems));
+        for (String family : families) {
+            family(catalogue.family(family), problems);
+            unnamed(catalogue.family(family), problems);
+        }
         for (Drill drill : catalogue.drills()) {
             neighbour(drill, drill.harder(), "harder", problems);
             neighbour(drill, drill.easier(), "easier", problems);
-            circle(drill, problems);
+            circle(drill, Drill::prerequisites, "is in the end a prerequisite of itself", "/prerequisites", problems);
+            circle(drill, d -> d.harder().stream().toList(), "is in the end harder than itself", "/harder", problems);
         }
         return problems;
     }
@@ -52,6 +57,21 @@ record LadderCheck(Catalogue catalogue) {
                         "“" + drill.family() + "” has no drill on level " + (drill.level() - 1),
                         "Add the missing level, or renumber the family"));
             }
+        }
+    }
+
+    /** A drill that stands on the next level of the family and is not named. */
+    private static void unnamed(List<Drill> drills, List<Problem> problems) {
+        for (Drill drill : drills) {
+            drills.stream()
+                    .filter(next -> next.level() == drill.level() + 1)
+                    .filter(next -> drill.harder().isEmpty() || next.easier().isEmpty())
+                    .forEach(next -> problems.add(at(
+                            drill.harder().isEmpty() ? drill : next,
+                            drill.harder().isEmpty() ? "/harder" : "/easier",
+                            "“" + drill.id() + "” and “" + next.id() + "” follow each other in “" + drill.family()
+                                    + "” and do not name each other",
+                            "Write harder and easier, so that the next step is found")));
         }
     }
 
@@ -84,25 +104,23 @@ record LadderCheck(Catalogue catalogue) {
     }
 
     /** Told once for each circle, at its first drill by name. */
-    private void circle(Drill start, List<Problem> problems) {
+    private void circle(
+            Drill start, Function<Drill, List<String>> leadsTo, String what, String key, List<Problem> problems) {
         Set<String> seen = new LinkedHashSet<>();
-        if (reaches(start.id(), start.id(), seen)
+        if (reaches(start.id(), start.id(), leadsTo, seen)
                 && seen.stream()
-                        .filter(id -> reaches(id, start.id(), new HashSet<>()))
+                        .filter(id -> reaches(id, start.id(), leadsTo, new HashSet<>()))
                         .noneMatch(id -> id.compareTo(start.id()) < 0)) {
-            YamlNode place = start.written().nearest("/prerequisites");
+            YamlNode place = start.written().nearest(key);
             problems.add(Problem.error(
-                    place.file(),
-                    place.line(),
-                    "“" + start.id() + "” is in the end a prerequisite of itself",
-                    "Take one of the prerequisites away"));
+                    place.file(), place.line(), "“" + start.id() + "” " + what, "Take one link of the circle away"));
         }
     }
 
-    /** Whether the prerequisites of a drill lead to another one. */
-    private boolean reaches(String from, String to, Set<String> seen) {
-        for (String next : catalogue.drill(from).map(Drill::prerequisites).orElse(List.of())) {
-            if (next.equals(to) || (seen.add(next) && reaches(next, to, seen))) {
+    /** Whether the links of a drill lead to another one. */
+    private boolean reaches(String from, String to, Function<Drill, List<String>> leadsTo, Set<String> seen) {
+        for (String next : catalogue.drill(from).map(leadsTo).orElse(List.of())) {
+            if (next.equals(to) || (seen.add(next) && reaches(next, to, leadsTo, seen))) {
                 seen.add(next);
                 return true;
             }

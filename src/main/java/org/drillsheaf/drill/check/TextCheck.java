@@ -6,9 +6,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.drillsheaf.Problem;
 import org.drillsheaf.YamlNode;
+import org.drillsheaf.drill.Dose;
 import org.drillsheaf.drill.Drill;
 
 /** Looks at the words: first word of a step, length of sentences and of the drill, reading grade, gaps in a language. */
@@ -26,6 +28,11 @@ record TextCheck(Map<String, VerbList> verbs) {
 
     private static final Pattern MEASURED = Pattern.compile(
             "\\d\\s*°|degrees?\\b|right angle|\\bgrados?\\b|ángulo recto|درجة|زاوية قائمة", Pattern.CASE_INSENSITIVE);
+    /** A side typed by hand; “straight” is derecho too and “just” is right, but in a sided drill both are better left out. */
+    private static final Pattern SIDE = Pattern.compile(
+            "(?<!\\p{L})(?:left|right|izquierd[oa]s?|derech[oa]s?|اليمنى|اليسرى|الأيمن|الأيسر)(?!\\p{L})",
+            Pattern.CASE_INSENSITIVE);
+
     private static final Pattern NO_FEELING = Pattern.compile("\\b(burn|stretch|engage)", Pattern.CASE_INSENSITIVE);
 
     List<Problem> check(Drill drill) {
@@ -37,12 +44,10 @@ record TextCheck(Map<String, VerbList> verbs) {
             gaps(piece, languages, problems);
             piece.byLanguage().forEach((language, text) -> words(piece, language, text, problems));
         }
-        int steps = drill.setUpSteps().size() + drill.actionSteps().size();
-        if (steps > MOST_STEPS) {
-            problems.add(warning(
-                    drill.written().nearest("/action"),
-                    "The drill has " + steps + " steps",
-                    "Leave at most " + MOST_STEPS + " of set-up and action together"));
+        steps(drill, problems);
+        noun(drill, languages, problems);
+        if (drill.dose().sides() == Dose.Sides.EACH_SIDE) {
+            pieces.forEach(piece -> side(piece, problems));
         }
         grade(drill, pieces, problems);
         drill.translations().stream()
@@ -53,6 +58,52 @@ record TextCheck(Map<String, VerbList> verbs) {
                         "The text in “" + t.language() + "” was made by a machine and nobody has gone through it",
                         "Let a speaker read it, then write reviewed-on")));
         return problems;
+    }
+
+    /** Counts those of the drill and of each variant that writes its own. */
+    private static void steps(Drill drill, List<Problem> problems) {
+        List<YamlNode> files = new ArrayList<>(List.of(drill.written()));
+        drill.written().get("variants").ifPresent(variants -> files.addAll(variants.items()));
+        for (YamlNode file : files) {
+            int steps = 0;
+            boolean own = false;
+            for (String part : List.of("set-up", "action")) {
+                own |= file.has(part);
+                steps += file.get(part)
+                        .or(() -> drill.written().get(part))
+                        .map(list -> list.items().size())
+                        .orElse(0);
+            }
+            if (own && steps > MOST_STEPS) {
+                problems.add(warning(
+                        file.nearest("/action"),
+                        "The " + (file.has("family") ? "drill" : "variant") + " has " + steps + " steps",
+                        "Leave at most " + MOST_STEPS + " of set-up and action together"));
+            }
+        }
+    }
+
+    private static void noun(Drill drill, Set<String> languages, List<Problem> problems) {
+        Set<String> missing = new TreeSet<>(languages);
+        missing.removeAll(drill.dose().noun().keySet());
+        if (!missing.isEmpty()) {
+            problems.add(warning(
+                    drill.written().nearest("/dose/noun"),
+                    "The word for what is counted is missing in " + String.join(", ", missing),
+                    "Write it in every language that the drill has"));
+        }
+    }
+
+    private static void side(TextPiece piece, List<Problem> problems) {
+        for (String text : piece.byLanguage().values()) {
+            Matcher side = SIDE.matcher(text);
+            if (side.find()) {
+                problems.add(warning(
+                        piece.place(),
+                        "The text says “" + side.group() + "”, but the drill is done on each side",
+                        "Write {side} or {other-side}"));
+            }
+        }
     }
 
     private static void gaps(TextPiece piece, Set<String> languages, List<Problem> problems) {

@@ -128,39 +128,21 @@ public sealed interface Expression {
         }
     }
 
-    /** Both hold. */
-    record And(Expression left, Expression right) implements Expression {
+    /** Two expressions joined by a word. */
+    record Joined(Expression left, Word word, Expression right) implements Expression {
+        /** How two expressions are joined. */
+        enum Word {
+            /** Both hold. */
+            AND,
+            /** One of them holds, or both. */
+            OR
+        }
+
         @Override
         public Truth evaluate(Facts facts, SettingValues settings) {
-            return left.evaluate(facts, settings).and(right.evaluate(facts, settings));
-        }
-
-        @Override
-        public Stream<String> labels() {
-            return Stream.concat(left.labels(), right.labels());
-        }
-
-        @Override
-        public Set<String> settings() {
-            Set<String> both = new TreeSet<>(left.settings());
-            both.addAll(right.settings());
-            return both;
-        }
-
-        @Override
-        public List<String> explain(Facts facts, SettingValues settings) {
-            return !evaluate(facts, settings).mayBe()
-                    ? List.of()
-                    : Stream.concat(left.explain(facts, settings).stream(), right.explain(facts, settings).stream())
-                            .toList();
-        }
-    }
-
-    /** One of them holds, or both. */
-    record Or(Expression left, Expression right) implements Expression {
-        @Override
-        public Truth evaluate(Facts facts, SettingValues settings) {
-            return left.evaluate(facts, settings).or(right.evaluate(facts, settings));
+            Truth first = left.evaluate(facts, settings);
+            Truth second = right.evaluate(facts, settings);
+            return word == Word.AND ? first.and(second) : first.or(second);
         }
 
         @Override

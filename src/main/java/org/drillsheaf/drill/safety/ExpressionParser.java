@@ -65,7 +65,7 @@ public final class ExpressionParser {
     private Expression either(boolean rising) throws UnreadableException {
         Expression left = both(rising);
         while (accept("or")) {
-            left = new Expression.Or(left, both(rising));
+            left = new Expression.Joined(left, Expression.Joined.Word.OR, both(rising));
         }
         return left;
     }
@@ -73,7 +73,7 @@ public final class ExpressionParser {
     private Expression both(boolean rising) throws UnreadableException {
         Expression left = single(rising);
         while (accept("and")) {
-            left = new Expression.And(left, single(rising));
+            left = new Expression.Joined(left, Expression.Joined.Word.AND, single(rising));
         }
         return left;
     }
