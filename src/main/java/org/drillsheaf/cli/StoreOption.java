@@ -39,12 +39,7 @@ final class StoreOption {
     }
 
     StoreAddress address() {
-        return store == null || store.isEmpty()
-                ? StoreAddress.File.ofUser(
-                        System.getProperty("os.name", ""),
-                        Path.of(System.getProperty("user.home", "")),
-                        System.getenv())
-                : StoreAddress.of(store);
+        return store == null || store.isEmpty() ? StoreAddress.File.ofUser() : StoreAddress.of(store);
     }
 
     /** The address of a file; a server is refused. */

@@ -210,6 +210,7 @@ public final class Store implements AutoCloseable {
 
     @Override
     public void close() {
+        clients.close();
         backups.close();
         search.close();
         changes.close();

@@ -38,6 +38,7 @@ public final class Saving {
     private final Consumer<List<News>> beneath;
     private final Consumer<PartClash> clashed;
     private volatile ClientDraft latest;
+    private volatile boolean waits;
 
     /**
      * A part that another desk changed.
@@ -58,6 +59,9 @@ public final class Saving {
 
         /** On the disk. */
         record Saved(LocalTime at) implements State {}
+
+        /** On this machine's disk; the server is away and gets it when it is back. */
+        record Waits() implements State {}
 
         /** Not on the disk; the words are for a person. */
         record Failed(String what, String remedy) implements State {}
@@ -127,7 +131,9 @@ public final class Saving {
             if (result instanceof SaveResult.Clashed clash) {
                 return Optional.of(clash.clash());
             }
-            versions.put(key, ((SaveResult.Saved) result).version());
+            SaveResult.Saved done = (SaveResult.Saved) result;
+            waits = done.waits();
+            versions.put(key, done.version());
             content.ifPresentOrElse(c -> saved.put(key, c), () -> saved.remove(key));
             any = true;
         }
@@ -141,7 +147,7 @@ public final class Saving {
         if (clash.isPresent()) {
             settle(clash.get());
         } else {
-            state.set(new State.Saved(LocalTime.now(clock)));
+            state.set(waits ? new State.Waits() : new State.Saved(LocalTime.now(clock)));
         }
     }
 

@@ -101,6 +101,9 @@ public final class FrameView extends StackPane {
         frame.setBottom(status);
         getChildren().add(frame);
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+        workplace.store().backups().keepMaking(failure -> workplace
+                .background()
+                .show(() -> status.tell(failure.problem().message())));
         go(Place.CLIENTS);
     }
 

@@ -52,10 +52,14 @@ public final class Opening {
         }
     }
 
-    /** Opens the record at an address. */
-    public Opened open(StoreAddress address, char[] passphrase) throws Failed {
+    /** Opens the record at an address; saves wait on this machine while a server is away. */
+    public Opened open(StoreAddress address, char[] passphrase) throws Failed, IOException {
         Knowledge knowledge = knowledge();
-        return new Opened(Store.open(address, Passphrase.of(passphrase), clock), knowledge);
+        Store store = Store.open(address, Passphrase.of(passphrase), clock);
+        if (address instanceof StoreAddress.Server) {
+            store.clients().waitWhileAway(StoreAddress.File.ofUser().folder());
+        }
+        return new Opened(store, knowledge);
     }
 
     /** Makes a new record. */

@@ -1,5 +1,7 @@
 package org.drillsheaf.store.record;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -9,9 +11,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
 import org.drillsheaf.store.change.Audit;
 import org.drillsheaf.store.change.Audit.Note;
 import org.drillsheaf.store.change.AuditEntry.Deed;
@@ -19,12 +23,15 @@ import org.drillsheaf.store.change.AuditEntry.Kind;
 import org.drillsheaf.store.sql.Database;
 import org.drillsheaf.store.sql.StoreFailure;
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
 
 /** Clients in parts. Every save names the version it started from. Safe for several threads. */
 public final class Clients {
     private final Database database;
     private final Audit audit;
     private final Clock clock;
+    private final Set<UUID> open = ConcurrentHashMap.newKeySet();
+    private volatile @Nullable WaitingSaves waiting;
 
     public Clients(Database database, Audit audit, Clock clock) {
         this.database = database;
@@ -70,7 +77,9 @@ public final class Clients {
 
     /** Everything that is kept about the client now. */
     public Optional<ClientRecord> load(UUID key) {
-        return database.read(handle -> load(handle, key));
+        Optional<ClientRecord> found = database.read(handle -> load(handle, key));
+        found.ifPresent(client -> open.add(client.key()));
+        return found;
     }
 
     private static Optional<ClientRecord> load(Handle handle, UUID key) {
@@ -128,7 +137,7 @@ public final class Clients {
      * @param who name of the coach
      */
     public SaveResult save(UUID client, PartKey part, long baseVersion, Content content, String who) {
-        return put(client, part, baseVersion, Optional.of(content), who);
+        return putOrWait(new PartSave(client, part, baseVersion, Optional.of(content), who, now()));
     }
 
     /** Removes a visit; its versions stay. */
@@ -136,13 +145,68 @@ public final class Clients {
         if (visit.date().isEmpty()) {
             throw new IllegalArgumentException("only visits can be removed");
         }
-        return put(client, visit, baseVersion, Optional.empty(), who);
+        return putOrWait(new PartSave(client, visit, baseVersion, Optional.empty(), who, now()));
     }
 
-    private SaveResult put(UUID client, PartKey key, long baseVersion, Optional<Content> content, String who) {
-        Instant now = now();
-        Part part = new Part(key, baseVersion + 1, content, who, now);
+    /**
+     * From now on, saves of clients that were loaded here wait while the server is away; those that a process before has left
+     * go to the server first.
+     *
+     * @param folder of this machine's user; what waits there is enciphered under a key that only the server holds
+     * @throws IOException when nothing can be written there
+     */
+    public void waitWhileAway(Path folder) throws IOException {
+        UUID storeKey = database.read(handle -> handle.createQuery("SELECT store_key FROM ledger")
+                .mapTo(UUID.class)
+                .one());
+        waiting = new WaitingSaves(folder, storeKey, this::put, this::isOvertaken, audit::newest);
+    }
+
+    /** How many saves wait for the server. */
+    public int waiting() {
+        WaitingSaves saves = waiting;
+        return saves == null ? 0 : saves.count();
+    }
+
+    /** Lets go of what waits; it stays on this machine's disk. */
+    public void close() {
+        WaitingSaves saves = waiting;
+        if (saves != null) {
+            saves.close();
+        }
+    }
+
+    private SaveResult putOrWait(PartSave save) {
+        WaitingSaves saves = waiting;
+        return saves == null || !open.contains(save.client()) ? put(save) : saves.save(save);
+    }
+
+    /** Whether another desk was first; a save whose answer never arrived is not another desk's. */
+    private boolean isOvertaken(PartSave save) {
+        return database.read(handle ->
+                part(handle, save.client(), save.part()).map(Part::version).orElse(0L) > save.base()
+                        && !isThere(handle, save));
+    }
+
+    private static boolean isThere(Handle handle, PartSave save) {
+        return version(handle, save.client(), save.part(), save.base() + 1)
+                .filter(part -> part.content().equals(save.content())
+                        && part.savedBy().equals(save.who())
+                        && part.savedAt().equals(save.at()))
+                .isPresent();
+    }
+
+    private SaveResult put(PartSave save) {
+        UUID client = save.client();
+        PartKey key = save.part();
+        long baseVersion = save.base();
+        Optional<Content> content = save.content();
+        String who = save.who();
+        Part part = new Part(key, baseVersion + 1, content, who, save.at());
         return database.write(handle -> {
+            if (isThere(handle, save)) {
+                return new SaveResult.Saved(baseVersion + 1);
+            }
             Optional<Part> before = part(handle, client, key);
             long there = before.map(Part::version).orElse(0L);
             if (there == baseVersion
@@ -212,7 +276,8 @@ public final class Clients {
      * @return clashed again when the part was saved once more in between
      */
     public SaveResult settle(PartClash clash, Content decided, String who) {
-        SaveResult saved = save(clash.client(), clash.part(), clash.theirs().version(), decided, who);
+        SaveResult saved = put(
+                new PartSave(clash.client(), clash.part(), clash.theirs().version(), Optional.of(decided), who, now()));
         if (saved instanceof SaveResult.Saved done) {
             database.writeOnly(handle -> {
                 handle.createUpdate("DELETE FROM clash WHERE clash_key = :key")
@@ -256,14 +321,17 @@ public final class Clients {
     }
 
     private static Optional<Content> base(Handle handle, UUID client, PartKey part, long version) {
+        return version(handle, client, part, version).flatMap(Part::content);
+    }
+
+    private static Optional<Part> version(Handle handle, UUID client, PartKey part, long version) {
         return handle.createQuery("SELECT * FROM client_part_version WHERE client_key = :client AND part = :part"
                         + " AND part_version = :version")
                 .bind("client", client)
                 .bind("part", part.text())
                 .bind("version", version)
                 .map(ClientRows.PART)
-                .findOne()
-                .flatMap(Part::content);
+                .findOne();
     }
 
     private static StoreFailure gone(UUID client) {

@@ -32,6 +32,12 @@ public sealed interface StoreAddress {
             return file.toString();
         }
 
+        /** Where the record of whoever runs this process lies. */
+        public static File ofUser() {
+            return ofUser(
+                    System.getProperty("os.name", ""), Path.of(System.getProperty("user.home", "")), System.getenv());
+        }
+
         /**
          * Where the record of this user lies, by the custom of the platform: {@code $XDG_DATA_HOME} or {@code ~/.local/share}
          * on Linux, {@code ~/Library/Application Support} on macOS, {@code %APPDATA%} on Windows.

@@ -34,6 +34,7 @@ public final class Backups implements AutoCloseable {
     private final Clock clock;
     private final Optional<BackupFolder> folder;
     private @Nullable ScheduledExecutorService maker;
+    private volatile Consumer<StoreFailure> failed = failure -> {};
 
     public Backups(Database database, House house, Clock clock) {
         this.database = database;
@@ -123,11 +124,14 @@ public final class Backups implements AutoCloseable {
     }
 
     /**
-     * From now on makes one whenever the newest is as old as the plan says, until this is closed; the first at once if due.
+     * From now on makes one whenever the newest is as old as the plan says, until this is closed; the first in a few seconds
+     * if due.
      *
-     * @param failed is told, on a thread of its own, why one could not be made; the next attempt follows
+     * @param failed is told, on a thread of its own, why one could not be made; the next attempt follows. Takes the place of
+     *     the one given before
      */
     public synchronized void keepMaking(Consumer<StoreFailure> failed) {
+        this.failed = failed;
         if (maker != null || folder.isEmpty()) {
             return;
         }
@@ -136,11 +140,11 @@ public final class Backups implements AutoCloseable {
             thread.setDaemon(true);
             return thread;
         });
-        timer.scheduleWithFixedDelay(() -> makeIfDue(failed), 0, 1, TimeUnit.MINUTES);
+        timer.scheduleWithFixedDelay(this::makeIfDue, 3, 60, TimeUnit.SECONDS);
         maker = timer;
     }
 
-    private void makeIfDue(Consumer<StoreFailure> failed) {
+    private void makeIfDue() {
         try {
             Instant due = list().stream()
                     .findFirst()
