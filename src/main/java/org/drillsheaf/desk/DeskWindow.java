@@ -7,13 +7,17 @@ import java.time.LocalTime;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.input.InputEvent;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import org.drillsheaf.course.Folders;
@@ -30,7 +34,9 @@ import org.drillsheaf.desk.start.StartView;
 import org.drillsheaf.desk.start.UnlockView;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.desk.work.Background;
+import org.drillsheaf.store.sql.Passphrase;
 import org.drillsheaf.store.sql.StoreAddress;
+import org.drillsheaf.store.upkeep.Restoring;
 import org.jspecify.annotations.Nullable;
 
 /** The one window: first page, unlocking, the frame, the lock. Belongs to the toolkit's thread. */
@@ -84,10 +90,22 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
                 idle.playFromStart();
             }
         });
+        scene.addEventHandler(KeyEvent.KEY_PRESSED, DeskWindow::enterPresses);
         idle.setOnFinished(e -> lockWhenIdle());
         stage.setScene(scene);
         stage.setTitle("Drillsheaf");
         stage.setOnCloseRequest(e -> quit());
+    }
+
+    /** Enter presses the button that has the focus, on every platform. */
+    private static void enterPresses(KeyEvent key) {
+        if (key.getCode() == KeyCode.ENTER
+                && key.getTarget() instanceof ButtonBase button
+                && !key.isShortcutDown()
+                && !key.isAltDown()) {
+            button.fire();
+            key.consume();
+        }
     }
 
     /** Shows the first page: the passphrase of the record this desk knows, or what a new desk can do. */
@@ -214,6 +232,10 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
                 new Pictures(opened.knowledge().catalogue()),
                 dialogs);
         showFrame(workplace);
+        opened.store()
+                .backups()
+                .keepMaking(failure -> background.show(() -> frame().ifPresent(f -> f.tell(
+                        failure.problem().what() + ". " + failure.problem().remedy() + "."))));
     }
 
     private void showFrame(Workplace place) {
@@ -318,6 +340,36 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
         } else {
             startPage();
         }
+    }
+
+    @Override
+    public void passphrase(char[] old, char[] fresh, Consumer<String> told) {
+        if (!Arrays.equals(old, passphrase)) {
+            told.accept(words.text("lock.wrong"));
+            return;
+        }
+        Workplace before = java.util.Objects.requireNonNull(workplace);
+        StoreAddress.File record = (StoreAddress.File) before.store().address();
+        if (frame != null) {
+            frame.close();
+        }
+        background.run(
+                () -> {
+                    before.store().close();
+                    new Restoring(record, clock)
+                            .changePassphrase(Passphrase.of(old), Passphrase.of(fresh), before.coach());
+                    return opening.open(record, fresh);
+                },
+                opened -> {
+                    passphrase = fresh.clone();
+                    enter(opened, before.coach());
+                    frame().ifPresent(f -> f.tell(words.text("record.passphrase-changed")));
+                },
+                e -> {
+                    String[] what = Opening.told(e);
+                    startPage();
+                    tell(what[0], what[1]);
+                });
     }
 
     @Override

@@ -1,8 +1,5 @@
 package org.drillsheaf.desk;
 
-import java.awt.image.BufferedImage;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -19,12 +16,11 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
-import javafx.scene.image.PixelReader;
+import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
-import javax.imageio.ImageIO;
 import org.drillsheaf.course.Folders;
 import org.drillsheaf.desk.look.Look;
 import org.drillsheaf.desk.setting.DeskSettings;
@@ -36,15 +32,15 @@ public final class DeskRun implements AutoCloseable {
     /** Today at the desk. */
     public static final Clock TODAY = Clock.fixed(Instant.parse("2026-06-04T10:42:00Z"), ZoneOffset.UTC);
 
-    private static final long PATIENCE_MILLISECONDS = 30_000;
+    private static final long PATIENCE_MILLISECONDS = 180_000;
     private static boolean started;
 
     private final DeskWindow window;
     private final Stage stage;
-    private final Files0 files;
+    private final Answers files;
 
     /** Files that the window asks for and opens. */
-    private static final class Files0 implements Dialogs {
+    public static final class Answers implements Dialogs {
         private Optional<Path> next = Optional.empty();
         private final List<Path> shown = new ArrayList<>();
 
@@ -65,7 +61,7 @@ public final class DeskRun implements AutoCloseable {
         }
     }
 
-    private DeskRun(DeskWindow window, Stage stage, Files0 files) {
+    private DeskRun(DeskWindow window, Stage stage, Answers files) {
         this.window = window;
         this.stage = stage;
         this.files = files;
@@ -81,7 +77,7 @@ public final class DeskRun implements AutoCloseable {
         Folders folders = new Folders(Path.of("").toAbsolutePath(), folder.resolve("no-clinic"));
         return fx(() -> {
             Stage stage = new Stage();
-            Files0 files = new Files0();
+            Answers files = new Answers();
             DeskWindow window = new DeskWindow(stage, folders, file, folder, TODAY, new ThreadBackground(3), files);
             window.show();
             return new DeskRun(window, stage, files);
@@ -209,6 +205,14 @@ public final class DeskRun implements AutoCloseable {
         click(node);
     }
 
+    /** Clicks what has a name for screen readers that begins so. */
+    public void clickStarting(String name) {
+        until("“" + name + "…” can be clicked", () -> Seen.findStarting(scene().getRoot(), name)
+                .isPresent());
+        Node node = fx(() -> Seen.findStarting(scene().getRoot(), name).orElseThrow());
+        click(node);
+    }
+
     /** Clicks the middle of a node. */
     public void click(Node node) {
         fx(() -> {
@@ -244,19 +248,9 @@ public final class DeskRun implements AutoCloseable {
         });
         int w = (int) image.getWidth();
         int h = (int) image.getHeight();
-        BufferedImage picture = new BufferedImage(w, h, BufferedImage.TYPE_INT_RGB);
-        PixelReader pixels = image.getPixelReader();
-        for (int y = 0; y < h; y++) {
-            for (int x = 0; x < w; x++) {
-                picture.setRGB(x, y, pixels.getArgb(x, y));
-            }
-        }
-        try {
-            Files.createDirectories(file.toAbsolutePath().getParent());
-            ImageIO.write(picture, "png", file.toFile());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        int[] pixels = new int[w * h];
+        image.getPixelReader().getPixels(0, 0, w, h, PixelFormat.getIntArgbInstance(), pixels, 0, w);
+        SmallPng.write(pixels, w, h, file);
     }
 
     @Override

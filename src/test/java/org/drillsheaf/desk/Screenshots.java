@@ -3,66 +3,151 @@ package org.drillsheaf.desk;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.UnaryOperator;
 import javafx.scene.input.KeyCode;
+import org.drillsheaf.desk.client.ClientCase;
+import org.drillsheaf.desk.program.WishesEdit;
 import org.drillsheaf.desk.setting.DeskSettings;
+import org.drillsheaf.drill.Phase;
+import org.drillsheaf.program.Pin;
+import org.drillsheaf.store.record.PartKey;
 
 /** Photographs every page of the window, for docs/desk.md. Needs no display. The folder is the only argument. */
 public final class Screenshots {
     private static final int WIDTH = 1440;
     private static final int HEIGHT = 900;
 
-    private Screenshots() {}
+    private final DeskRun desk;
+    private final Path out;
+
+    private Screenshots(DeskRun desk, Path out) {
+        this.desk = desk;
+        this.out = out;
+    }
 
     public static void main(String[] arguments) throws IOException {
-        Path out = Path.of(arguments[0]);
         Path folder = Files.createTempDirectory("desk");
         try (DeskRun desk = DeskRun.start(folder, DeskSettings.FIRST.lockedAfter(0))) {
-            new Screenshots().all(desk, out);
+            new Screenshots(desk, Path.of(arguments[0])).all();
         }
         System.exit(0);
     }
 
-    private void all(DeskRun desk, Path out) {
-        pause(2500);
-        desk.photograph(out.resolve("start.png"), WIDTH, HEIGHT);
+    private void all() {
+        pause(3000);
+        photograph("start");
         desk.click("Open the demo clinic");
         desk.untilSeen("Odile Farrant");
-        desk.photograph(out.resolve("clients.png"), WIDTH, HEIGHT);
+        photograph("clients");
         desk.press(KeyCode.CONTROL, KeyCode.N);
         desk.untilSeen("Add the client");
-        desk.photograph(out.resolve("new-client.png"), WIDTH, HEIGHT);
+        photograph("new-client");
         desk.click("Close");
-        desk.click("Odile Farrant");
-        desk.untilSeen("16 of 16 tests taken.");
-        pause(4000);
-        desk.photograph(out.resolve("screen.png"), WIDTH, HEIGHT);
+        visit();
+        looks();
+        clash();
+        desk.press(KeyCode.ALT, KeyCode.DIGIT2);
+        desk.untilSeen("How the window looks");
+        pause(800);
+        photograph("house");
+        desk.press(KeyCode.CONTROL, KeyCode.L);
+        photograph("locked");
+    }
+
+    private void visit() {
+        desk.click("Joaquín Mirande");
+        desk.untilSeen("tests taken.");
+        pause(3500);
+        photograph("screen");
         desk.press(KeyCode.CONTROL, KeyCode.DIGIT2);
-        pause(1500);
-        desk.photograph(out.resolve("reading.png"), WIDTH, HEIGHT);
+        pause(2500);
+        photograph("reading");
         desk.press(KeyCode.CONTROL, KeyCode.DIGIT3);
-        desk.untilSeen("Best possible, proved.");
+        desk.untilSeen("drills in four phases");
         pause(6000);
         desk.press(KeyCode.S);
         pause(3000);
-        desk.photograph(out.resolve("program.png"), WIDTH, HEIGHT);
+        photograph("program");
         desk.press(KeyCode.ESCAPE);
         desk.click("Sign program");
         desk.untilSeen("Signed by Tamsin Rook.");
         desk.press(KeyCode.CONTROL, KeyCode.DIGIT4);
         desk.untilSeen("as they are printed.");
         pause(800);
-        desk.photograph(out.resolve("handout.png"), WIDTH, HEIGHT);
-        desk.click("All clients");
-        desk.click("Joaquín Mirande");
-        desk.untilSeen("Progress");
+        photograph("handout");
         desk.press(KeyCode.CONTROL, KeyCode.DIGIT5);
-        pause(1500);
-        desk.photograph(out.resolve("progress.png"), WIDTH, HEIGHT);
-        desk.press(KeyCode.CONTROL, KeyCode.DIGIT2);
-        pause(1500);
-        desk.photograph(out.resolve("reading-again.png"), WIDTH, HEIGHT);
+        pause(1000);
+        photograph("progress");
     }
 
+    private void looks() {
+        desk.press(KeyCode.CONTROL, KeyCode.DIGIT3);
+        look(s -> s.with(DeskSettings.Theme.DARK));
+        photograph("dark-program");
+        desk.press(KeyCode.CONTROL, KeyCode.DIGIT1);
+        photograph("dark-screen");
+        look(s -> s.with(DeskSettings.Theme.LIGHT).mirrored(true));
+        photograph("right-to-left");
+        look(s -> s.mirrored(false).scaled(200));
+        photograph("large-screen");
+        desk.press(KeyCode.CONTROL, KeyCode.DIGIT3);
+        pause(500);
+        photograph("large-program");
+        look(s -> s.scaled(100));
+        look(s -> s.inLanguage("es"));
+        desk.untilSeen("Joaquín Mirande");
+        desk.click("Joaquín Mirande");
+        desk.untilSeen("pruebas hechas.");
+        pause(1500);
+        photograph("spanish");
+        look(s -> s.inLanguage("en"));
+        desk.untilSeen("Joaquín Mirande");
+    }
+
+    /** A client who owns nothing and lies nowhere, with a drill pinned that needs both. */
+    private void clash() {
+        desk.click("Odile Farrant");
+        desk.untilSeen("16 of 16 tests taken.");
+        desk.press(KeyCode.CONTROL, KeyCode.DIGIT3);
+        desk.untilSeen("drills in four phases");
+        DeskRun.fx(() -> {
+            ClientCase client = desk.window()
+                    .frame()
+                    .orElseThrow()
+                    .clients()
+                    .openClient()
+                    .orElseThrow()
+                    .client();
+            client.change(
+                    "avoid lying",
+                    "",
+                    d -> d.with(
+                            PartKey.CLIENT,
+                            d.person().with("/avoid/0", "supine").with("/avoid/1", "side-lying")));
+            client.edit(
+                    "pin of Knees bent, roll the tail up",
+                    "",
+                    v -> WishesEdit.pin(v, Pin.Kind.MUST_HAVE, "tail-roll", Phase.SETTLE));
+            return true;
+        });
+        desk.untilSeen("Nothing fits");
+        pause(2500);
+        photograph("clash");
+    }
+
+    private void look(UnaryOperator<DeskSettings> change) {
+        DeskRun.fx(() -> {
+            desk.window().settings(change.apply(desk.window().settings()));
+            return true;
+        });
+        pause(600);
+    }
+
+    private void photograph(String name) {
+        desk.photograph(out.resolve(name + ".png"), WIDTH, HEIGHT);
+    }
+
+    /** Pictures and papers come when they are drawn; a photograph waits for them. */
     private static void pause(long milliseconds) {
         try {
             Thread.sleep(milliseconds);

@@ -57,6 +57,17 @@ final class Seen {
         return controls.stream().findFirst().or(() -> others.stream().findFirst());
     }
 
+    /** The first control whose name for screen readers begins so. */
+    static Optional<Node> findStarting(Node root, String name) {
+        List<Node> found = new ArrayList<>();
+        walk(root, node -> {
+            if (node.getAccessibleText() != null && node.getAccessibleText().startsWith(name)) {
+                found.add(node);
+            }
+        });
+        return found.stream().findFirst();
+    }
+
     /** What a screen reader says a control is called. */
     static String name(Node node) {
         Object text = node.queryAccessibleAttribute(javafx.scene.AccessibleAttribute.TEXT);

@@ -3,7 +3,9 @@ package org.drillsheaf.desk.client;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -33,6 +35,8 @@ import org.drillsheaf.store.record.PartKey;
 
 /** One client's page: who it is, the line of visits, what is still missing, and the sheets of the chosen visit. */
 public final class ClientView extends BorderPane {
+    private static final double LEAST_WIDTH_EM = 76;
+
     private final ClientCase client;
     private final Words words;
     private final Runnable back;
@@ -43,10 +47,13 @@ public final class ClientView extends BorderPane {
     private final PinLine pins;
     private final VBox sheets = new VBox();
     private final List<Sheet> all = new ArrayList<>();
+    private final Map<Integer, Button> edges = new TreeMap<>();
+    private Label summary = new Label();
     private final ScreenSheet screen;
     private final ScreenModel answers;
     private Guide guide = Guide.OFF;
     private int open;
+    private boolean compact;
 
     /** Whether the guided first visit is shown. */
     private enum Guide {
@@ -86,6 +93,8 @@ public final class ClientView extends BorderPane {
         top.getStyleClass().add("sheet");
         setTop(top);
         setCenter(sheets);
+        widthProperty().addListener((of, old, now) -> fit());
+        line.heightProperty().addListener((of, old, now) -> fit());
         client.evaluation().addListener((of, old, now) -> show());
         client.built().addListener((of, old, now) -> show());
         client.kept().addListener((of, old, now) -> show());
@@ -98,6 +107,21 @@ public final class ClientView extends BorderPane {
         showLine();
         layoutSheets();
         show();
+    }
+
+    /** Under about 76 em of width the sheets are laid out for little room, and closed edges share one row. */
+    private void fit() {
+        double em = line.getHeight() / VisitLine.HEIGHT_EM;
+        boolean little = em > 0 && getWidth() < LEAST_WIDTH_EM * em;
+        if (em > 0 && little != compact) {
+            compact = little;
+            getStyleClass().remove("compact");
+            if (little) {
+                getStyleClass().add("compact");
+            }
+            all.forEach(sheet -> sheet.compact(little));
+            layoutSheets();
+        }
     }
 
     /** Makes the further sheets of a client. */
@@ -134,13 +158,22 @@ public final class ClientView extends BorderPane {
 
     private void layoutSheets() {
         sheets.getChildren().clear();
+        edges.clear();
+        summary = Labels.text(all.get(open).summary(), "second");
+        HBox together = new HBox();
         for (int i = 0; i < all.size(); i++) {
             if (i == open) {
                 sheets.getChildren().addAll(openHead(i), all.get(i).content());
                 VBox.setVgrow(all.get(i).content(), Priority.ALWAYS);
             } else if (i < 4) {
-                sheets.getChildren().add(edge(i));
+                Button edge = edge(i);
+                edges.put(i, edge);
+                HBox.setHgrow(edge, Priority.ALWAYS);
+                (compact ? together : sheets).getChildren().add(edge);
             }
+        }
+        if (compact) {
+            sheets.getChildren().add(together);
         }
     }
 
@@ -149,8 +182,8 @@ public final class ClientView extends BorderPane {
         Region triangle = new Region();
         triangle.getStyleClass().add("triangle");
         Label name = Labels.text(sheet.name(), "edge-name");
-        Label summary = Labels.text(sheet.summary(), "second");
-        HBox row = new HBox(10, triangle, name, summary, Labels.spring(), Labels.key("Ctrl " + (number + 1)));
+        Label shortly = Labels.text(compact ? "" : sheet.summary(), "second");
+        HBox row = new HBox(10, triangle, name, shortly, Labels.spring(), Labels.key("Ctrl " + (number + 1)));
         row.setAlignment(Pos.CENTER_LEFT);
         Button edge = new Button();
         edge.setGraphic(row);
@@ -168,7 +201,6 @@ public final class ClientView extends BorderPane {
         Region triangle = new Region();
         triangle.getStyleClass().addAll("triangle", "down");
         Label name = Labels.text(sheet.name(), "edge-name");
-        Label summary = Labels.text(sheet.summary(), "second");
         HBox row = new HBox(10, triangle, name, summary, Labels.spring());
         row.getChildren().addAll(sheet.actions());
         row.getChildren().add(Labels.key("Ctrl " + (number + 1)));
@@ -189,18 +221,14 @@ public final class ClientView extends BorderPane {
         showHead();
         showMessages();
         pins.show(Missing.of(client.evaluation().get().flatMap(Evaluation::reading)));
-        for (int i = 0, child = 0; i < all.size(); i++) {
-            if (i == open) {
-                ((Label) ((HBox) sheets.getChildren().get(child)).getChildren().get(2))
-                        .setText(all.get(i).summary());
-                child += 2;
-            } else if (i < 4) {
-                Button edge = (Button) sheets.getChildren().get(child++);
-                ((Label) ((HBox) edge.getGraphic()).getChildren().get(2))
-                        .setText(all.get(i).summary());
-                edge.setAccessibleText(all.get(i).name() + ". " + all.get(i).summary());
+        summary.setText(all.get(open).summary());
+        edges.forEach((number, edge) -> {
+            Sheet sheet = all.get(number);
+            edge.setAccessibleText(sheet.name() + ". " + sheet.summary());
+            if (!compact) {
+                ((Label) ((HBox) edge.getGraphic()).getChildren().get(2)).setText(sheet.summary());
             }
-        }
+        });
     }
 
     private void showHead() {

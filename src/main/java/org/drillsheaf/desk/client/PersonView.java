@@ -103,6 +103,7 @@ public final class PersonView extends VBox {
         Button save = Buttons.main(words.text(fresh ? "person.add" : "person.save"), () -> save(saved));
         Button close = Buttons.plain(words.text("person.close"), closed);
         close.setCancelButton(true);
+        save.setDefaultButton(true);
         getChildren()
                 .addAll(
                         Labels.text(words.text(fresh ? "person.new" : "person.title"), "heading"),

@@ -25,6 +25,9 @@ public interface Sheet {
     /** The sheet was opened; it takes the focus where the work goes on. */
     void shown();
 
+    /** Lays the sheet out for little room: large type or a small window. */
+    default void compact(boolean little) {}
+
     /** A key that no control used. */
     boolean pressed(KeyEvent key);
 }

@@ -19,6 +19,9 @@ import org.drillsheaf.desk.words.Words;
 
 /** The visits of a client on a line that is drawn to scale in time. One visit is chosen; a planned one is dashed. */
 public final class VisitLine extends Pane {
+    /** Its height, in the style sheet too. */
+    static final double HEIGHT_EM = 4.6;
+
     private static final double ROOM_EM = 8.2;
 
     private final Words words;
@@ -184,7 +187,7 @@ public final class VisitLine extends Pane {
     }
 
     private double em() {
-        return getHeight() / 4.6;
+        return getHeight() / HEIGHT_EM;
     }
 
     private static void place(Circle circle, double x, double y, double radius) {

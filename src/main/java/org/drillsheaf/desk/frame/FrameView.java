@@ -82,6 +82,13 @@ public final class FrameView extends StackPane {
 
         void lock();
 
+        /**
+         * Gives the record another passphrase; it is closed and opened again for that.
+         *
+         * @param told gets what is wrong
+         */
+        void passphrase(char[] old, char[] fresh, Consumer<String> told);
+
         /** Closes the record and goes back to the first page. */
         void leave();
 
@@ -329,6 +336,11 @@ public final class FrameView extends StackPane {
             found.add(new GoTo.Target(client.name(), words.text("go-to.client"), () -> openClient(client.key())));
         }
         return found;
+    }
+
+    /** Says something in the status line. */
+    public void tell(String text) {
+        status.tell(text);
     }
 
     /** Opens a client's page. */

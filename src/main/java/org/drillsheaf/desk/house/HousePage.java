@@ -35,7 +35,7 @@ public final class HousePage implements Page {
                 look(),
                 locking(),
                 new ClinicView(workplace),
-                record(workplace));
+                new RecordView(workplace, actions));
         all.getStyleClass().add("house");
         scroll.setContent(all);
         scroll.setFitToWidth(true);
@@ -99,13 +99,6 @@ public final class HousePage implements Page {
                 m -> actions.settings(actions.settings().lockedAfter(m)));
         idle.take(actions.settings().idleMinutes());
         return part(words.text("house.lock"), row("house.idle", idle));
-    }
-
-    private VBox record(Workplace workplace) {
-        return part(
-                words.text("house.record"),
-                Labels.prose(workplace.store().address().shown(), "second"),
-                Labels.prose(words.text("house.record-more"), "second"));
     }
 
     @Override

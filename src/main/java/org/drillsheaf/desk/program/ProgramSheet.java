@@ -309,7 +309,8 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
                 new Page.Hint("K", words.text("hint.pin")),
                 new Page.Hint("Del", words.text("hint.leave-out")),
                 new Page.Hint("+ −", words.text("hint.dose")),
-                new Page.Hint("Alt ↑ ↓", words.text("hint.order")));
+                new Page.Hint("Alt ↑ ↓", words.text("hint.order")),
+                new Page.Hint("Ctrl Enter", words.text("hint.sign")));
     }
 
     @Override

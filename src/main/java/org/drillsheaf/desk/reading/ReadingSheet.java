@@ -60,7 +60,8 @@ public final class ReadingSheet implements Sheet {
         this.goals = new GoalsView(model, words);
         left.getStyleClass().add("column-left");
         middle.getStyleClass().add("column-mid");
-        columns = new HBox(column(left, 5), column(middle, 3.2), column(goals, 4.6));
+        columns = new HBox();
+        compact(false);
         columns.getStyleClass().add("sheet");
         client.evaluation().addListener((of, old, now) -> show());
         show();
@@ -322,6 +323,16 @@ public final class ReadingSheet implements Sheet {
     @Override
     public Parent content() {
         return columns;
+    }
+
+    @Override
+    public void compact(boolean little) {
+        columns.getChildren().clear();
+        if (little) {
+            columns.getChildren().add(column(new VBox(left, middle, goals), 12));
+        } else {
+            columns.getChildren().addAll(column(left, 5), column(middle, 3.2), column(goals, 4.6));
+        }
     }
 
     @Override

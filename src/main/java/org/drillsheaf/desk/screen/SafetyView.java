@@ -36,6 +36,7 @@ final class SafetyView extends VBox {
     private final Map<String, Segments<String>> rows = new LinkedHashMap<>();
     private List<String> shown = List.of();
     private boolean unfolded;
+    private boolean asking;
 
     /** @param done is told when the last question was answered */
     SafetyView(ScreenModel model, Words words, Runnable done) {
@@ -49,6 +50,10 @@ final class SafetyView extends VBox {
         List<SafetyQuestion> open = model.openQuestions();
         if (!open.isEmpty()) {
             unfolded = true;
+            asking = true;
+        } else if (asking && status().filter(SafetyReading::isClear).isPresent()) {
+            asking = false;
+            unfolded = false;
         }
         List<String> wanted = new ArrayList<>();
         if (unfolded) {

@@ -32,6 +32,7 @@ final class ScreenRow extends VBox {
     private final Label since = Labels.text("", "col-since");
     private final Label error = Labels.prose("", "field-error", "bold");
     private final Label oneValue = new Label();
+    private final Label position = Labels.text("", "small", "second");
     private @org.jspecify.annotations.Nullable Segments<Boolean> mark;
 
     /** One field with its strip and its word. */
@@ -56,7 +57,9 @@ final class ScreenRow extends VBox {
         if (starts) {
             line.getStyleClass().add("starts");
         }
-        String position = starts ? words.text("position." + ScreenModel.position(test)) : "";
+        String shown = starts ? words.text("position." + ScreenModel.position(test)) : "";
+        position.setText(shown);
+        compact(false);
         Label name = Labels.text(test.name(), "test-name");
         HBox.setHgrow(name, Priority.ALWAYS);
         name.setMaxWidth(Double.MAX_VALUE);
@@ -65,7 +68,7 @@ final class ScreenRow extends VBox {
                 ? words.text("screen.of", Math.round(test.highest()))
                 : test.unit().suffix().strip();
         Label unit = Labels.text(suffix, "col-unit");
-        line.getChildren().addAll(Labels.text(position, "col-position"), name, unit);
+        line.getChildren().addAll(Labels.text(shown, "col-position"), name, unit);
         List<ScreenEntry> entries = ScreenEntry.of(test);
         for (ScreenEntry entry : entries) {
             Cell cell = cell(entry, table);
@@ -78,7 +81,7 @@ final class ScreenRow extends VBox {
         line.getChildren().addAll(last, since);
         error.setManaged(false);
         error.setVisible(false);
-        getChildren().addAll(line, error);
+        getChildren().addAll(position, line, error);
     }
 
     private HBox side(Cell cell) {
@@ -283,6 +286,13 @@ final class ScreenRow extends VBox {
     private String change(TestChange.Kind kind) {
         return words.text(
                 "change." + kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+    }
+
+    /** With little room the position stands above its first test. */
+    void compact(boolean little) {
+        boolean head = little && !position.getText().isEmpty();
+        position.setManaged(head);
+        position.setVisible(head);
     }
 
     MovementTest test() {

@@ -118,6 +118,12 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
     }
 
     @Override
+    public void compact(boolean little) {
+        pane.setRight(little ? null : side);
+        rows.forEach(r -> r.compact(little));
+    }
+
+    @Override
     public List<Node> actions() {
         return List.of();
     }

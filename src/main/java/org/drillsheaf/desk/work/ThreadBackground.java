@@ -33,6 +33,9 @@ public final class ThreadBackground implements Background {
 
     @Override
     public <T> void run(Callable<T> work, Consumer<T> done, Consumer<Exception> failed) {
+        if (workers.isShutdown()) {
+            return; // the window is closed; nobody waits for this any more
+        }
         workers.execute(() -> {
             try {
                 T result = work.call();
@@ -45,6 +48,9 @@ public final class ThreadBackground implements Background {
 
     @Override
     public void later(Duration wait, Runnable then) {
+        if (clock.isShutdown()) {
+            return;
+        }
         clock.schedule(() -> Platform.runLater(then), wait.toMillis(), TimeUnit.MILLISECONDS);
     }
 

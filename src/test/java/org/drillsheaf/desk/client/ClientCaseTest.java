@@ -1,0 +1,212 @@
+package org.drillsheaf.desk.client;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.UUID;
+import org.drillsheaf.Problems;
+import org.drillsheaf.course.Folders;
+import org.drillsheaf.course.Knowledge;
+import org.drillsheaf.desk.DeskRun;
+import org.drillsheaf.desk.Workplace;
+import org.drillsheaf.desk.picture.Pictures;
+import org.drillsheaf.desk.program.WishesEdit;
+import org.drillsheaf.desk.words.Words;
+import org.drillsheaf.desk.work.SameThread;
+import org.drillsheaf.drill.Phase;
+import org.drillsheaf.program.Entry;
+import org.drillsheaf.program.Pin;
+import org.drillsheaf.program.Program;
+import org.drillsheaf.store.Store;
+import org.drillsheaf.store.record.ClientRecord;
+import org.drillsheaf.store.record.ClientText;
+import org.drillsheaf.store.record.Content;
+import org.drillsheaf.store.record.PartKey;
+import org.drillsheaf.store.record.SaveResult;
+import org.drillsheaf.store.sql.Passphrase;
+import org.drillsheaf.store.sql.StoreAddress;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** One client on the desk, without a window: typing, reading, building, saving, taking back, another desk. */
+class ClientCaseTest {
+    private static final LocalDate VISIT = LocalDate.of(2026, 3, 5);
+    private static Knowledge knowledge;
+    private static Folders folders;
+
+    @TempDir
+    Path folder;
+
+    private Store store;
+    private UUID key;
+    private ClientCase client;
+
+    @BeforeAll
+    static void read() {
+        folders = new Folders(Path.of("").toAbsolutePath(), Path.of("no-clinic"));
+        knowledge = Knowledge.read(folders, new Problems()).orElseThrow();
+    }
+
+    @BeforeEach
+    void open() throws Exception {
+        store = Store.create(
+                new StoreAddress.File(folder.resolve("record.mv.db")),
+                Passphrase.of("a long passphrase".toCharArray()),
+                DeskRun.TODAY);
+        String yaml = Files.readString(Path.of("samples/clients/odile-farrant.yaml"));
+        key = store.clients()
+                .add(ClientText.parse("odile", yaml, new Problems()).orElseThrow(), "Tamsin Rook");
+        client = open(store.clients().load(key).orElseThrow());
+    }
+
+    @AfterEach
+    void close() {
+        client.close();
+        store.close();
+    }
+
+    private ClientCase open(ClientRecord record) {
+        Workplace workplace = new Workplace(
+                folders,
+                knowledge,
+                store,
+                "Tamsin Rook",
+                DeskRun.TODAY,
+                new SameThread(),
+                Words.in("en"),
+                new Pictures(knowledge.catalogue()),
+                new DeskRun.Answers());
+        return new ClientCase(workplace, new Evaluator(knowledge), record, VISIT);
+    }
+
+    private Program program() {
+        return client.built().get().flatMap(Evaluation.Built::program).orElseThrow();
+    }
+
+    private Optional<String> saved(String path) {
+        return store.clients()
+                .load(key)
+                .flatMap(r -> r.part(PartKey.visit(VISIT)))
+                .flatMap(p -> p.content())
+                .flatMap(c -> c.value(path));
+    }
+
+    @Test
+    void whatIsTypedIsReadBuiltAndOnTheDiskAtOnce() {
+        int limited = limited();
+        client.edit("breath out", "", v -> v.with("/screen/breath-out/value", 12));
+        assertThat(limited()).isEqualTo(limited - 1);
+        assertThat(client.isBuiltForNow()).isTrue();
+        assertThat(saved("/screen/breath-out/value")).contains("12");
+        client.undo();
+        assertThat(limited()).isEqualTo(limited);
+        assertThat(saved("/screen/breath-out/value")).contains("3");
+        client.redo();
+        assertThat(saved("/screen/breath-out/value")).contains("12");
+    }
+
+    private int limited() {
+        return (int) client.evaluation().get().orElseThrow().reading().orElseThrow().findings().stream()
+                .filter(f -> f.limited().isTrue())
+                .count();
+    }
+
+    @Test
+    void aPinAndADoseComeBackInTheProgramAndGoWithUndo() {
+        Program before = program();
+        Entry first = before.now().entries().get(0);
+        Phase now = before.start();
+        client.edit("left out", "", v -> WishesEdit.pin(v, Pin.Kind.MUST_NOT_HAVE, first.drill(), now));
+        assertThat(program().entry(now, first.drill())).isEmpty();
+        client.undo();
+        assertThat(program()).isEqualTo(before);
+        client.edit(
+                "dose",
+                "",
+                v -> WishesEdit.dose(
+                        v, first.drill(), now, OptionalInt.of(1), OptionalInt.empty(), OptionalInt.empty()));
+        assertThat(program().entry(now, first.drill()))
+                .hasValueSatisfying(e -> assertThat(e.dose().sets()).isEqualTo(1));
+    }
+
+    @Test
+    void aSignatureHoldsForThisVeryProgramOnly() {
+        client.sign();
+        assertThat(client.signed()).isPresent();
+        Entry first = program().now().entries().get(0);
+        Phase now = program().start();
+        client.edit("left out", "", v -> WishesEdit.pin(v, Pin.Kind.MUST_NOT_HAVE, first.drill(), now));
+        assertThat(client.signed()).isEmpty();
+        client.undo();
+        assertThat(client.signed()).isPresent();
+    }
+
+    @Test
+    void anOpenSafetyAnswerLeavesNothingToBuild() {
+        client.edit("safety", "", v -> v.without("/safety/fever"));
+        Evaluation now = client.evaluation().get().orElseThrow();
+        assertThat(now.mayBuild()).isFalse();
+        assertThat(client.isBuiltForNow()).isFalse();
+        assertThat(Missing.of(now.reading()).needed()).extracting(q -> q.id()).containsExactly("fever");
+    }
+
+    @Test
+    void whatAnotherDeskChangedInTheSameVisitJoinsWhatIsTypedHere() {
+        ClientRecord record = store.clients().load(key).orElseThrow();
+        Content theirs = record.part(PartKey.visit(VISIT))
+                .orElseThrow()
+                .content()
+                .orElseThrow()
+                .with("/screen/toe-touch/value", 2);
+        assertThat(store.clients().save(key, PartKey.visit(VISIT), 1, theirs, "Joran"))
+                .isInstanceOf(SaveResult.Saved.class);
+        client.edit("breath out", "", v -> v.with("/screen/breath-out/value", 12));
+        assertThat(client.content().value("/screen/toe-touch/value")).contains("2");
+        assertThat(client.content().value("/screen/breath-out/value")).contains("12");
+        assertThat(saved("/screen/toe-touch/value")).contains("2");
+        assertThat(saved("/screen/breath-out/value")).contains("12");
+        assertThat(client.clash().get()).isEmpty();
+    }
+
+    @Test
+    void oneFieldChangedAtTwoDesksWaitsForTheCoach() {
+        ClientRecord record = store.clients().load(key).orElseThrow();
+        Content theirs = record.part(PartKey.visit(VISIT))
+                .orElseThrow()
+                .content()
+                .orElseThrow()
+                .with("/screen/breath-out/value", 8);
+        store.clients().save(key, PartKey.visit(VISIT), 1, theirs, "Joran");
+        client.edit("breath out", "", v -> v.with("/screen/breath-out/value", 12));
+        assertThat(client.clash().get()).isPresent();
+        assertThat(saved("/screen/breath-out/value")).contains("8");
+        client.settle(true);
+        assertThat(saved("/screen/breath-out/value")).contains("12");
+        assertThat(client.content().value("/screen/breath-out/value")).contains("12");
+    }
+
+    @Test
+    void aNewVisitStandsBesideTheOldOneAndIsCompared() {
+        LocalDate later = LocalDate.of(2026, 4, 16);
+        Content copy = client.content().with("/date", later.toString()).with("/screen/breath-out/value", 12);
+        client.change("new visit", "", d -> d.with(PartKey.visit(later), copy));
+        client.choose(later);
+        assertThat(client.evaluation()
+                        .get()
+                        .orElseThrow()
+                        .course()
+                        .orElseThrow()
+                        .last()
+                        .change())
+                .isPresent();
+        client.undo();
+        assertThat(client.visit().get()).isEqualTo(VISIT);
+    }
+}
