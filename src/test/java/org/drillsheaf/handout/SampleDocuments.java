@@ -214,8 +214,8 @@ final class SampleDocuments {
                 List.of(
                         new ReferralNote.Answer(
                                 "New: have you lost control of your bladder or bowels? Can you not pass water, or not"
-                                    + " feel it? Is the skin between your legs, or on your seat, numb? Numb or weak in"
-                                    + " both legs?",
+                                        + " feel it? Is the skin between your legs, or on your seat, numb? Numb or weak in"
+                                        + " both legs?",
                                 "yes",
                                 ReferralNote.Urgency.EMERGENCY),
                         new ReferralNote.Answer(

@@ -72,8 +72,8 @@ class HostileSheetTest {
                 text -> text.replace(
                         "</Relationships>",
                         "<Relationship Id=\"rId99\""
-                            + " Type=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships/externalLink\""
-                            + " Target=\"file:///c:/x.xlsx\" TargetMode=\"External\"/></Relationships>"));
+                                + " Type=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships/externalLink\""
+                                + " Target=\"file:///c:/x.xlsx\" TargetMode=\"External\"/></Relationships>"));
 
         assertThat(Sheets.refusal(clinic, xlsx).what()).isEqualTo("The file fetches something from outside");
     }
