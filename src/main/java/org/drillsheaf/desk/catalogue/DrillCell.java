@@ -98,16 +98,11 @@ final class DrillCell extends ListCell<DrillQuery.Hit> {
     private void showName(String text) {
         name.getChildren().clear();
         List<String> wanted = model.query().get().folded();
-        for (String word : text.split("(?<= )")) {
-            String folded = Folding.fold(word);
-            Optional<String> found = wanted.stream()
-                    .filter(w -> List.of(folded.split(" ")).stream().anyMatch(f -> f.startsWith(w)))
-                    .findFirst();
+        for (String word : text.split("(?<= )|(?= )")) {
+            List<String> folded = List.of(Folding.fold(word).split(" "));
+            boolean found = wanted.stream().anyMatch(w -> folded.stream().anyMatch(f -> f.startsWith(w)));
             Text part = new Text(word);
-            part.getStyleClass().add("name-part");
-            if (found.isPresent()) {
-                part.getStyleClass().add("found");
-            }
+            part.getStyleClass().addAll("name-part", found ? "found" : "other");
             name.getChildren().add(part);
         }
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -47,27 +48,41 @@ public final class DrillPage extends BorderPane {
     private final Words words;
     private final Background background;
     private final Runnable kept;
+    private final Consumer<Boolean> wide;
     private final Map<Tab, Node> contents = new EnumMap<>(Tab.class);
     private final Map<Tab, ToggleButton> tabs = new EnumMap<>(Tab.class);
     private final Label title = Labels.text("", "title");
     private final Label status = Labels.text("", "tag");
     private final Label version = Labels.text("", "second", "small");
     private final Button undo;
-    private final Button redo;
+    private final Readiness undoing;
+    private final Readiness redoing;
     private final Readiness keeping;
     private final BlockView block;
     private int walked = -1;
 
-    /** @param kept is told when a version was kept */
-    public DrillPage(DrillModel model, DrillWords drillWords, Words words, Background background, Runnable kept) {
+    /**
+     * @param kept is told when a version was kept
+     * @param wide is told whether the page wants the whole width
+     */
+    public DrillPage(
+            DrillModel model,
+            DrillWords drillWords,
+            Words words,
+            Background background,
+            Runnable kept,
+            Consumer<Boolean> wide) {
         this.model = model;
         this.drillWords = drillWords;
         this.words = words;
         this.background = background;
         this.kept = kept;
+        this.wide = wide;
         getStyleClass().add("drill-page");
         undo = Buttons.plain(words.text("drill.undo"), model.draft()::undo);
-        redo = Buttons.plain(words.text("drill.redo"), model.draft()::redo);
+        Button redo = Buttons.plain(words.text("drill.redo"), model.draft()::redo);
+        undoing = Readiness.of(undo);
+        redoing = Readiness.of(redo);
         Button keep = Buttons.withKey(Buttons.main(words.text("drill.keep"), this::keep), "Ctrl S");
         keep.setId("keep");
         keeping = Readiness.of(keep);
@@ -118,6 +133,7 @@ public final class DrillPage extends BorderPane {
             versions.show();
         }
         setCenter(content);
+        wide.accept(tab == Tab.POSE);
         setRight(tab == Tab.WORDS || tab == Tab.TRANSLATIONS ? block : null);
     }
 
@@ -150,10 +166,12 @@ public final class DrillPage extends BorderPane {
                         });
         version.setText(words.text("drill.version", model.text("/revision"), model.text("/author")) + "  "
                 + model.status().get());
-        undo.setDisable(draft.undoable().get().isEmpty());
         undo.setText(
                 draft.undoable().get().map(w -> words.text("drill.undo-of", w)).orElse(words.text("drill.undo")));
-        redo.setDisable(draft.redoable().get().isEmpty());
+        undoing.set(
+                draft.undoable().get().isPresent() ? Optional.empty() : Optional.of(words.text("drill.nothing-undo")));
+        redoing.set(
+                draft.redoable().get().isPresent() ? Optional.empty() : Optional.of(words.text("drill.nothing-redo")));
         keeping.set(model.whyNotKept());
     }
 

@@ -37,6 +37,7 @@ public final class DrillsPlace extends BorderPane {
     private @Nullable CatalogueModel catalogue;
     private @Nullable CatalogueList list;
     private @Nullable DrillPage page;
+    private @Nullable VBox side;
 
     /** @param revisions keeps every version in the record; empty while no record is open */
     public DrillsPlace(
@@ -59,6 +60,7 @@ public final class DrillsPlace extends BorderPane {
         getStyleClass().add("drills-place");
         addEventFilter(KeyEvent.KEY_PRESSED, e -> {
             if (e.isShortcutDown() && e.getCode() == KeyCode.F && list != null) {
+                widen(false);
                 list.focusSearch();
                 e.consume();
             }
@@ -115,9 +117,11 @@ public final class DrillsPlace extends BorderPane {
                     read.entries);
             catalogue = model;
             list = new CatalogueList(model, pictures, words, this::open);
-            setLeft(new VBox(list, actions()));
+            VBox beside = new VBox(list, actions());
+            side = beside;
+            setLeft(beside);
             VBox.setVgrow(list, javafx.scene.layout.Priority.ALWAYS);
-            getLeft().getStyleClass().add("drills-side");
+            beside.getStyleClass().add("drills-side");
             message(words.text("drills.choose"));
         } else {
             model.show(read.shelf.library().catalogue().words(), read.entries);
@@ -181,9 +185,22 @@ public final class DrillsPlace extends BorderPane {
         DrillModel model =
                 new DrillModel(opened, folder, read.check(), read.printer(), revisions, words, clock, background);
         DrillPage opening = new DrillPage(
-                model, read.library().catalogue().words(), words, background, () -> read(Optional.of(opened.id())));
+                model,
+                read.library().catalogue().words(),
+                words,
+                background,
+                () -> read(Optional.of(opened.id())),
+                this::widen);
         page = opening;
         setCenter(opening);
+    }
+
+    /** The pose takes the room of the list too. */
+    private void widen(boolean wanted) {
+        if (side != null) {
+            side.setVisible(!wanted);
+            side.setManaged(!wanted);
+        }
     }
 
     /** A drill of the clinic's own that begins like the open one. */

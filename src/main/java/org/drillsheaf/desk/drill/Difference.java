@@ -30,9 +30,9 @@ public record Difference(String place, String before, String now) {
             now.fieldNames().forEachRemaining(keys::add);
             before.fieldNames().forEachRemaining(keys::add);
             keys.forEach(key -> collect(join(place, key), before.path(key), now.path(key), all));
-        } else if (before.isArray() && now.isArray() && before.size() == now.size()) {
-            for (int i = 0; i < now.size(); i++) {
-                collect(join(place, String.valueOf(i + 1)), before.get(i), now.get(i), all);
+        } else if (before.isArray() && now.isArray()) {
+            for (int i = 0; i < Math.max(before.size(), now.size()); i++) {
+                collect(join(place, String.valueOf(i + 1)), before.path(i), now.path(i), all);
             }
         } else {
             all.add(new Difference(place, text(before), text(now)));
@@ -44,9 +44,16 @@ public record Difference(String place, String before, String now) {
     }
 
     private static String text(JsonNode value) {
-        if (value.isMissingNode()) {
-            return "";
+        if (value.isObject()) {
+            List<String> parts = new ArrayList<>();
+            value.properties().forEach(p -> parts.add(p.getKey() + ": " + text(p.getValue())));
+            return String.join("; ", parts);
         }
-        return value.isTextual() ? value.textValue() : value.toString();
+        if (value.isArray()) {
+            List<String> parts = new ArrayList<>();
+            value.forEach(item -> parts.add(text(item)));
+            return String.join(", ", parts);
+        }
+        return value.asText("");
     }
 }

@@ -60,6 +60,8 @@ public final class DrillForm extends ScrollPane {
         findings.setPercentWidth(32);
         grid.getColumnConstraints().addAll(names, controlColumn, findings);
         build();
+        grid.setMinWidth(0);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
         setContent(grid);
         model.findings().addListener((of, before, now) -> showFindings());
         showFindings();
@@ -246,7 +248,9 @@ public final class DrillForm extends ScrollPane {
             }
         });
         model.draft().document().addListener((of, before, now) -> show.run());
-        line.getChildren().addAll(Labels.text(words.text("form.strength-of"), "second", "small"), goal, value);
+        Label strengthOf = Labels.text(words.text("form.strength-of"), "second", "small");
+        strengthOf.setMinWidth(USE_PREF_SIZE);
+        line.getChildren().addAll(strengthOf, goal, value);
         return line;
     }
 

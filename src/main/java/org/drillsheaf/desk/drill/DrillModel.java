@@ -146,7 +146,10 @@ public final class DrillModel {
 
     /** Languages a block can be printed in. */
     public List<String> languages() {
-        return printer.languages().stream().sorted().toList();
+        return printer.languages().stream()
+                .sorted(java.util.Comparator.comparing((String tag) -> !tag.equals("en"))
+                        .thenComparing(java.util.Comparator.reverseOrder()))
+                .toList();
     }
 
     /** What became of the last thing the coach did, for the status line. */

@@ -54,9 +54,11 @@ final class FormFields {
     TextArea lines(Supplier<String> read, Consumer<String> write) {
         TextArea area = new TextArea(read.get());
         area.setWrapText(true);
+        area.setPrefColumnCount(10);
+        area.setMinWidth(0);
         boolean[] showing = new boolean[1];
         Runnable rows = () -> area.setPrefRowCount(Math.max(
-                2, area.getText().lines().mapToInt(l -> 1 + l.length() / 58).sum() + 1));
+                2, area.getText().lines().mapToInt(l -> 1 + l.length() / 58).sum()));
         rows.run();
         area.textProperty().addListener((of, before, now) -> {
             rows.run();

@@ -59,6 +59,8 @@ public final class TranslationsView extends ScrollPane {
             }
             row++;
         }
+        grid.setMinWidth(0);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
         setContent(grid);
     }
 

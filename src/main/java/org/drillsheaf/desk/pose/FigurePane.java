@@ -50,6 +50,9 @@ final class FigurePane extends Region {
     private final Map<Grip.At, GripHandle> grips = new LinkedHashMap<>();
     private final Label callout = new Label();
     private @Nullable Drawing shown;
+    /** The last known one, so that the grips keep their place and the focus while the next is worked out. */
+    private @Nullable Skeleton bonesShown;
+
     private Stand stand = new Stand(0, 0, 100);
     private boolean fits;
 
@@ -80,7 +83,6 @@ final class FigurePane extends Region {
         model.solved().addListener((of, before, now) -> draw(now));
         model.skeleton().addListener((of, before, now) -> requestLayout());
         model.selected().addListener((of, before, now) -> requestLayout());
-        model.frame().addListener((of, before, now) -> fits = false);
         widthProperty().addListener((of, before, now) -> fits = false);
         heightProperty().addListener((of, before, now) -> fits = false);
         visibleProperty().addListener((of, before, now) -> draw(model.solved().get()));
@@ -110,13 +112,8 @@ final class FigurePane extends Region {
     }
 
     private void draw(Optional<SolvedPose> pose) {
-        if (!isVisible()) {
-            return;
-        }
-        if (pose.isEmpty()) {
-            shown = null;
-            requestLayout();
-            return;
+        if (!isVisible() || pose.isEmpty()) {
+            return; // the last picture stays until the next one is there
         }
         boolean coarse = model.isTurning() || getWidth() < FINE_FROM;
         drawing.run(
@@ -157,7 +154,8 @@ final class FigurePane extends Region {
             WindowPainter.paint(now, surface, unit);
             surface.restore();
         }
-        Optional<Skeleton> skeleton = model.skeleton().get();
+        model.skeleton().get().ifPresent(s -> bonesShown = s);
+        Optional<Skeleton> skeleton = Optional.ofNullable(bonesShown);
         grips.values().forEach(g -> g.setVisible(skeleton.isPresent() && fits));
         callout.setVisible(false);
         bones.getChildren().clear();

@@ -48,7 +48,8 @@ final class PartItem {
         }
         for (String key : List.of("plane", "on", "to", "at", "about", "way", "label", "x", "top")) {
             JsonNode value = part.path(key);
-            if (value.isValueNode() && words.size() < 2) {
+            boolean shown = list.equals("contacts") ? value.isValueNode() : value.isTextual();
+            if (shown && words.size() < 2) {
                 words.add(value.asText());
             }
         }

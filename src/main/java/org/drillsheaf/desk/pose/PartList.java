@@ -42,6 +42,7 @@ final class PartList extends VBox {
         getStyleClass().add("part-list");
         add = new MenuButton(words.text("pose." + key + ".add"));
         add.getStyleClass().add("link-menu");
+        add.setAccessibleText(words.text("pose." + key + ".add"));
         for (String kind : PartItem.kinds(key)) {
             MenuItem item = new MenuItem(words.text("part." + kind));
             item.setOnAction(e -> add(kind));
