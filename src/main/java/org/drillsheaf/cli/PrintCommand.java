@@ -7,16 +7,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
+import org.drillsheaf.Problems;
 import org.drillsheaf.client.Paper;
 import org.drillsheaf.course.Folders;
 import org.drillsheaf.course.Knowledge;
+import org.drillsheaf.handout.DocumentMaker;
 import org.drillsheaf.handout.DocumentSetting;
 import org.drillsheaf.handout.page.DocumentKind;
 import org.drillsheaf.store.Store;
@@ -46,7 +50,7 @@ final class PrintCommand implements Callable<Integer> {
 
     @Parameters(
             paramLabel = "<program.yaml>",
-            arity = "1..*",
+            arity = "0..*",
             description = "Program files; with --store ids or names of clients of the record.")
     private List<String> programs = List.of();
 
@@ -88,6 +92,9 @@ final class PrintCommand implements Callable<Integer> {
             description = "Language of the papers, for example es; the client's own by default.")
     private List<String> languages = List.of();
 
+    @Option(names = "--catalogue", description = "The book of all drills, for the clinic, instead of programs.")
+    private boolean catalogue;
+
     @Option(names = "--large", description = "Large print, whatever the client's file says.")
     private boolean large;
 
@@ -104,6 +111,11 @@ final class PrintCommand implements Callable<Integer> {
         Folders folders = HouseData.folders();
         Knowledge knowledge = HouseData.knowledge(folders);
         TextFile.makeFolder(out);
+        if (catalogue) {
+            return catalogue(terminal, folders, knowledge, sheet);
+        } else if (programs.isEmpty()) {
+            throw BadInput.because("print", "No program is named", "Name program files, or ask for --catalogue");
+        }
         List<Optional<String>> wanted = new ArrayList<>();
         languages.forEach(tag -> wanted.add(Optional.of(language(folders, tag))));
         List<Optional<String>> tags = wanted.isEmpty() ? List.of(Optional.empty()) : wanted;
@@ -147,6 +159,26 @@ final class PrintCommand implements Callable<Integer> {
             }
         }
         spec.commandLine().getOut().println("Printed " + (again + anew) + "; handed out before: " + again + ".");
+        return ExitCode.DONE;
+    }
+
+    private int catalogue(PrintWriter terminal, Folders folders, Knowledge knowledge, Optional<Paper> sheet) {
+        terminal.println("Drawing the pictures and printing …");
+        terminal.flush();
+        DocumentMaker maker = Papers.maker(folders, knowledge);
+        Map<Path, byte[]> books = new LinkedHashMap<>();
+        for (String language : languages.isEmpty() ? List.of("en") : languages) {
+            Problems problems = new Problems();
+            DocumentSetting setting = new DocumentSetting(
+                    Optional.of(language(folders, language)), sheet.orElse(Paper.A4), large, Optional.empty());
+            Optional<byte[]> book = maker.printCatalogue(setting, problems);
+            BadInput.stopAtErrors(problems);
+            books.put(
+                    out.resolve("catalogue-book" + (language.equals("en") ? "" : "-" + language) + ".pdf"),
+                    book.orElseThrow());
+        }
+        books.forEach(TextFile::write);
+        books.keySet().forEach(file -> terminal.println("Wrote " + file));
         return ExitCode.DONE;
     }
 

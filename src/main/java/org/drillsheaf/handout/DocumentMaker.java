@@ -8,6 +8,7 @@ import org.drillsheaf.drill.safety.Safety;
 import org.drillsheaf.handout.page.Document;
 import org.drillsheaf.handout.page.DocumentKind;
 import org.drillsheaf.handout.page.Frame;
+import org.drillsheaf.handout.page.Messages;
 import org.drillsheaf.handout.page.PracticeLog;
 import org.drillsheaf.handout.page.ReminderCard;
 import org.drillsheaf.program.Program;
@@ -68,10 +69,22 @@ public final class DocumentMaker {
             case PROGRESS_REPORT -> progressReport(order, problems);
             case CATALOGUE_BOOK -> {
                 problems.error(
-                        kind.id(), 0, "The catalogue book cannot be printed yet", "Choose a document of a client");
+                        kind.id(), 0, "The catalogue book is for the clinic, not for a client", "print --catalogue");
                 yield Optional.empty();
             }
         };
+    }
+
+    /**
+     * Makes and prints the book of the whole catalogue for the clinic.
+     *
+     * @param setting its language, or the house's; paper and size of print
+     */
+    public Optional<byte[]> printCatalogue(DocumentSetting setting, Problems problems) {
+        Messages messages = printer.messagesFor(setting.language().orElse(HOUSE_LANGUAGE));
+        return new CatalogueBookMaker(vocabulary, messages)
+                .book(printer.house().name(), setting.paper(), setting.large(), problems)
+                .flatMap(book -> printer.print(book, problems));
     }
 
     private Optional<Document> coachSheet(DocumentOrder order, Problems problems) {
