@@ -3,6 +3,7 @@ package org.drillsheaf.program;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.drillsheaf.Side;
 import org.drillsheaf.client.Client;
 import org.drillsheaf.drill.Phase;
@@ -18,6 +19,9 @@ import org.drillsheaf.screen.Reading;
 public final class NeedsMaker {
     private static final int HIGHEST_WEIGHT = 5;
     private static final int HIGHEST_EFFORT = 10;
+
+    /** Restrictions that no measure of a drill answers; the coach is reminded of them. */
+    private static final Set<String> BY_EYE = Set.of("own-range-85", "heels-loaded-standing", "slow-returns");
 
     private final PhaseTable table;
     private final BuilderSettings settings;
@@ -59,6 +63,9 @@ public final class NeedsMaker {
             Optional<Program> before) {
         List<Trigger> triggers = triggers(reading);
         List<String> remarks = new ArrayList<>(safety.remarks());
+        reading.restrictions().stream()
+                .filter(r -> BY_EYE.contains(r.id()))
+                .forEach(r -> remarks.add("Look at each drill yourself, the builder cannot: " + r.words() + "."));
         List<PhaseNeeds> phases = new ArrayList<>();
         int cap = triggers.stream()
                 .flatMapToInt(t -> t.change.effortLimit().stream())

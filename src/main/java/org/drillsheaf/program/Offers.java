@@ -8,11 +8,16 @@ import org.drillsheaf.drill.Catalogue;
 import org.drillsheaf.drill.Drill;
 import org.drillsheaf.drill.EquipmentItem;
 import org.drillsheaf.drill.safety.Judgement;
+import org.drillsheaf.drill.safety.Measure;
 import org.drillsheaf.drill.safety.Reason;
 import org.drillsheaf.drill.safety.Safety;
 
 /** Every drill in use of the catalogue as this client may or may not have it, in the order of ids. Immutable. */
 public final class Offers {
+    private static final Set<String> STANDING = Set.of("standing", "split-stance", "walking");
+    /** House rule; no source. */
+    private static final double UPRIGHT_DEGREES = 5;
+
     private final List<Offer> all;
 
     private Offers(List<Offer> all) {
@@ -68,6 +73,10 @@ public final class Offers {
             barriers.add(
                     new Barrier(Barrier.Kind.RESTRICTION, "no-hamstring-lengthening", "it lengthens the hamstrings"));
         }
+        if (needs.reading().hasRestriction("no-backward-lean-standing") && leansBackStanding(judgement)) {
+            barriers.add(new Barrier(
+                    Barrier.Kind.RESTRICTION, "no-backward-lean-standing", "it leans the trunk back in standing"));
+        }
         for (String position : drill.positions()) {
             if (needs.client().avoid().contains(position)) {
                 barriers.add(
@@ -82,6 +91,12 @@ public final class Offers {
                 .findFirst()
                 .ifPresent(p -> barriers.add(new Barrier(Barrier.Kind.LEFT_OUT, drill.id(), "the coach left it out")));
         return barriers;
+    }
+
+    /** Arched back by more than the few degrees that a drawn upright spine may have. */
+    private static boolean leansBackStanding(Judgement judgement) {
+        return judgement.drill().positions().stream().anyMatch(STANDING::contains)
+                && judgement.facts().number(Measure.SPINE_BACK).orElse(0) > UPRIGHT_DEGREES;
     }
 
     private static List<String> missing(Drill drill, Catalogue catalogue, Set<String> atHand) {

@@ -26,6 +26,7 @@ import org.drillsheaf.drill.Phase;
 import org.drillsheaf.drill.library.Library;
 import org.drillsheaf.drill.library.LibraryFiles;
 import org.drillsheaf.drill.safety.DoseLimits;
+import org.drillsheaf.drill.safety.Facts;
 import org.drillsheaf.drill.safety.Judgement;
 import org.drillsheaf.program.AssignedDose;
 import org.drillsheaf.program.Cost;
@@ -67,7 +68,8 @@ final class SamplePrograms {
                             Optional.empty(),
                             List.of(),
                             List.of(LocalText.english(
-                                    "Your blood pressure: do not hold a full breath. Let it flow out."))));
+                                    "Your blood pressure: do not hold a full breath. Let it flow out.")),
+                            new Facts(Map.of(), Map.of(), Set.of())));
         }
         int minutes = entries.stream().mapToInt(Entry::minutes).sum();
         List<PhasePlan> phases = new ArrayList<>();

@@ -17,6 +17,7 @@ import org.drillsheaf.drill.Variant;
  * @param lieOn the only side to lie on, in a drill done lying on the side
  * @param reasons why, in the order the conditions were told
  * @param texts sentences to print with the drill, at most {@link Safety#MOST_TEXTS}
+ * @param facts what the drill asks of the body
  */
 public record Judgement(
         Action action,
@@ -25,7 +26,8 @@ public record Judgement(
         DoseLimits limits,
         Optional<Side> lieOn,
         List<Reason> reasons,
-        List<LocalText> texts) {
+        List<LocalText> texts,
+        Facts facts) {
 
     public Judgement {
         variants = List.copyOf(variants);

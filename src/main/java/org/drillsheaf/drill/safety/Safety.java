@@ -48,13 +48,13 @@ public final class Safety {
         }
         action = action.stricter(combinations(true, written.facts(), client, reasons));
         if (action == Action.EXCLUDE) {
-            return excluded(drill, reasons);
+            return excluded(drill, written.facts(), reasons);
         }
         Optional<ChangedDrill> together = maker.make(drill, all);
         if (together.isEmpty()) {
             reasons.add(new Reason(
                     "changes", Action.EXCLUDE, "all changes together", "The changes it needs contradict each other"));
-            return excluded(drill, reasons);
+            return excluded(drill, written.facts(), reasons);
         }
         return finish(drill, client, all, together.get(), action, reasons);
     }
@@ -103,7 +103,7 @@ public final class Safety {
             broken = true;
         }
         if (broken) {
-            return excluded(drill, reasons);
+            return excluded(drill, changed.facts(), reasons);
         }
         return new Judgement(
                 strictest,
@@ -112,15 +112,17 @@ public final class Safety {
                 changes.limits(),
                 lower.stream().findFirst(),
                 reasons,
-                distinct);
+                distinct,
+                changed.facts());
     }
 
-    private static Judgement excluded(Drill drill, List<Reason> reasons) {
+    private static Judgement excluded(Drill drill, Facts facts, List<Reason> reasons) {
         List<Reason> strict = reasons.stream()
                 .filter(r -> r.action() == Action.EXCLUDE)
                 .distinct()
                 .toList();
-        return new Judgement(Action.EXCLUDE, drill, List.of(), DoseLimits.NONE, Optional.empty(), strict, List.of());
+        return new Judgement(
+                Action.EXCLUDE, drill, List.of(), DoseLimits.NONE, Optional.empty(), strict, List.of(), facts);
     }
 
     /** The rules for several conditions: those that read the drill as written, or those that read the changed one. */
