@@ -26,7 +26,6 @@ import org.drillsheaf.drill.Phase;
 import org.drillsheaf.drill.library.Library;
 import org.drillsheaf.drill.library.LibraryFiles;
 import org.drillsheaf.drill.safety.DoseLimits;
-import org.drillsheaf.drill.safety.Facts;
 import org.drillsheaf.drill.safety.Judgement;
 import org.drillsheaf.program.AssignedDose;
 import org.drillsheaf.program.Cost;
@@ -68,8 +67,7 @@ final class SamplePrograms {
                             Optional.empty(),
                             List.of(),
                             List.of(LocalText.english(
-                                    "Your blood pressure: do not hold a full breath. Let it flow out.")),
-                            new Facts(Map.of(), Map.of(), Set.of())));
+                                    "Your blood pressure: do not hold a full breath. Let it flow out."))));
         }
         int minutes = entries.stream().mapToInt(Entry::minutes).sum();
         List<PhasePlan> phases = new ArrayList<>();

@@ -44,6 +44,9 @@ class RandomClientsTest {
                 assertThat(RuleCheck.broken(task, answer.drills()))
                         .as("seed %d", seed)
                         .isEmpty();
+                assertThat(HardRules.broken(changed, again, house.catalogue, answer.drills()))
+                        .as("seed %d", seed)
+                        .isEmpty();
                 for (List<String> phase : answer.drills()) {
                     for (String id : phase) {
                         assertThat(again.offer(id).orElseThrow().isOpen())

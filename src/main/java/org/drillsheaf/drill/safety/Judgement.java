@@ -1,7 +1,9 @@
 package org.drillsheaf.drill.safety;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.drillsheaf.LocalText;
 import org.drillsheaf.Side;
 import org.drillsheaf.drill.Action;
@@ -33,6 +35,18 @@ public record Judgement(
         variants = List.copyOf(variants);
         reasons = List.copyOf(reasons);
         texts = List.copyOf(texts);
+    }
+
+    /** For a drill shown without a client: nothing is known of what it asks. */
+    public Judgement(
+            Action action,
+            Drill drill,
+            List<Variant> variants,
+            DoseLimits limits,
+            Optional<Side> lieOn,
+            List<Reason> reasons,
+            List<LocalText> texts) {
+        this(action, drill, variants, limits, lieOn, reasons, texts, new Facts(Map.of(), Map.of(), Set.of()));
     }
 
     public boolean isOffered() {
