@@ -76,6 +76,11 @@ public final class CatalogueList extends VBox {
         list.setFixedCellSize(Math.round(CELL * search.getFont().getSize()));
     }
 
+    /** Size of the text, pixels. */
+    double em() {
+        return search.getFont().getSize();
+    }
+
     public void focusSearch() {
         search.requestFocus();
         search.selectAll();

@@ -35,12 +35,19 @@ import org.drillsheaf.drill.DrillWords;
 
 /** One drill open: its name and version at the top, four tabs, its printed block beside them. */
 public final class DrillPage extends BorderPane {
+    /** From this width on the printed block fits beside the form, in em. */
+    private static final double NARROW = 58;
+    /** Size of the title, in em. */
+    private static final double TITLE = 1.4;
+
     /** The sides of a drill. */
     public enum Tab {
         WORDS,
         POSE,
         TRANSLATIONS,
-        VERSIONS
+        VERSIONS,
+        /** The printed block, where there is no room for it beside the form. */
+        PRINTED
     }
 
     private final DrillModel model;
@@ -60,9 +67,11 @@ public final class DrillPage extends BorderPane {
     private final Readiness keeping;
     private final BlockView block;
     private int walked = -1;
+    private Tab open = Tab.WORDS;
 
     /**
      * @param kept is told when a version was kept
+     * @param list goes back to the list
      * @param wide is told whether the page wants the whole width
      */
     public DrillPage(
@@ -71,7 +80,8 @@ public final class DrillPage extends BorderPane {
             Words words,
             Background background,
             Runnable kept,
-            Consumer<Boolean> wide) {
+            Consumer<Boolean> wide,
+            Runnable list) {
         this.model = model;
         this.drillWords = drillWords;
         this.words = words;
@@ -90,7 +100,9 @@ public final class DrillPage extends BorderPane {
         head.getStyleClass().add("drill-head");
         head.setAlignment(Pos.CENTER_LEFT);
         title.setMinWidth(0);
-        HBox tabRow = tabs();
+        status.setMinWidth(USE_PREF_SIZE);
+        version.setMinWidth(0);
+        HBox tabRow = tabs(list);
         setTop(new VBox(head, tabRow));
         block = new BlockView(model, words);
         model.draft().document().addListener((of, before, now) -> showHead());
@@ -103,13 +115,14 @@ public final class DrillPage extends BorderPane {
         });
         showHead();
         open(Tab.WORDS);
+        widthProperty().addListener((of, before, now) -> arrange());
     }
 
     public DrillModel model() {
         return model;
     }
 
-    private HBox tabs() {
+    private HBox tabs(Runnable list) {
         ToggleGroup group = new ToggleGroup();
         HBox row = new HBox();
         row.getStyleClass().add("drill-tabs");
@@ -120,8 +133,11 @@ public final class DrillPage extends BorderPane {
             button.getStyleClass().add("drill-tab");
             button.setOnAction(e -> open(tab));
             tabs.put(tab, button);
+            button.setMinWidth(USE_PREF_SIZE);
             row.getChildren().add(button);
         }
+        Button back = Buttons.withKey(Buttons.link(words.text("place.drills"), list), "Alt \u2190");
+        row.getChildren().addAll(Labels.spring(), back);
         return row;
     }
 
@@ -134,7 +150,23 @@ public final class DrillPage extends BorderPane {
         }
         setCenter(content);
         wide.accept(tab == Tab.POSE);
-        setRight(tab == Tab.WORDS || tab == Tab.TRANSLATIONS ? block : null);
+        open = tab;
+        arrange();
+    }
+
+    /** The printed block stands beside the form where there is room, else behind a tab of its own. */
+    private void arrange() {
+        boolean narrow = getWidth() > 0 && getWidth() < NARROW * title.getFont().getSize() / TITLE;
+        ToggleButton printed = Optional.ofNullable(tabs.get(Tab.PRINTED)).orElseThrow();
+        printed.setVisible(narrow);
+        printed.setManaged(narrow);
+        boolean beside = !narrow && (open == Tab.WORDS || open == Tab.TRANSLATIONS);
+        setRight(beside ? block : null);
+        if (open == Tab.PRINTED && narrow) {
+            setCenter(block);
+        } else if (open == Tab.PRINTED) {
+            open(Tab.WORDS);
+        }
     }
 
     private Node make(Tab tab) {
@@ -143,6 +175,7 @@ public final class DrillPage extends BorderPane {
             case POSE -> new PoseView(new PoseModel(model.draft(), words, background), words, background);
             case TRANSLATIONS -> new TranslationsView(model, words);
             case VERSIONS -> new VersionsView(model, words);
+            case PRINTED -> new VBox();
         };
     }
 

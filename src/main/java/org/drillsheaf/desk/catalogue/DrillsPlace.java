@@ -26,6 +26,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The place of the drills: the list at one side, the chosen drill beside it. */
 public final class DrillsPlace extends BorderPane {
+    /** From this width on list, form and printed block fit beside each other, in em. */
+    private static final double NARROW = 72;
+
     private final Folders folders;
     private final Optional<RevisionShelf> revisions;
     private final Words words;
@@ -38,6 +41,8 @@ public final class DrillsPlace extends BorderPane {
     private @Nullable CatalogueList list;
     private @Nullable DrillPage page;
     private @Nullable VBox side;
+    private boolean poseOpen;
+    private boolean listWanted = true;
 
     /** @param revisions keeps every version in the record; empty while no record is open */
     public DrillsPlace(
@@ -59,12 +64,13 @@ public final class DrillsPlace extends BorderPane {
                 background::show);
         getStyleClass().add("drills-place");
         addEventFilter(KeyEvent.KEY_PRESSED, e -> {
-            if (e.isShortcutDown() && e.getCode() == KeyCode.F && list != null) {
-                widen(false);
-                list.focusSearch();
+            boolean back = e.isAltDown() && e.getCode() == KeyCode.LEFT;
+            if ((back || e.isShortcutDown() && e.getCode() == KeyCode.F) && list != null) {
+                showList();
                 e.consume();
             }
         });
+        widthProperty().addListener((of, before, now) -> arrange());
         background.later(Duration.ofMillis(400), () -> {
             if (shelf == null) {
                 message(words.text("drills.reading"));
@@ -190,17 +196,37 @@ public final class DrillsPlace extends BorderPane {
                 words,
                 background,
                 () -> read(Optional.of(opened.id())),
-                this::widen);
+                this::widen,
+                this::showList);
         page = opening;
         setCenter(opening);
+        listWanted = false;
+        arrange();
     }
 
     /** The pose takes the room of the list too. */
     private void widen(boolean wanted) {
-        if (side != null) {
-            side.setVisible(!wanted);
-            side.setManaged(!wanted);
+        poseOpen = wanted;
+        listWanted = false;
+        arrange();
+    }
+
+    /** Where list and drill do not fit beside each other, the open drill has the room until the list is asked for. */
+    private void arrange() {
+        VBox beside = side;
+        CatalogueList shown = list;
+        if (beside != null && shown != null) {
+            boolean narrow = getWidth() < NARROW * shown.em();
+            boolean seen = listWanted || page == null || !poseOpen && !narrow;
+            beside.setVisible(seen);
+            beside.setManaged(seen);
         }
+    }
+
+    private void showList() {
+        listWanted = true;
+        arrange();
+        Optional.ofNullable(list).ifPresent(CatalogueList::focusSearch);
     }
 
     /** A drill of the clinic's own that begins like the open one. */

@@ -30,9 +30,10 @@ final class FormFields {
         this.words = words;
     }
 
-    /** One line of text. */
+    /** One line of text, read from left to right as English and all ids are. */
     TextField line(Supplier<String> read, Consumer<String> write) {
         TextField field = new TextField(read.get());
+        field.setNodeOrientation(NodeOrientation.LEFT_TO_RIGHT);
         boolean[] showing = new boolean[1];
         field.textProperty().addListener((of, before, now) -> {
             if (!showing[0]) {
@@ -53,6 +54,7 @@ final class FormFields {
     /** Several lines; Tab goes on, Ctrl Enter begins a new line behind the one in work. */
     TextArea lines(Supplier<String> read, Consumer<String> write) {
         TextArea area = new TextArea(read.get());
+        area.setNodeOrientation(NodeOrientation.LEFT_TO_RIGHT);
         area.setWrapText(true);
         area.setPrefColumnCount(10);
         area.setMinWidth(0);
@@ -106,7 +108,6 @@ final class FormFields {
     /** A number that is always read from left to right. */
     TextField number(String name, Supplier<String> read, Consumer<String> write) {
         TextField field = line(read, write);
-        field.setNodeOrientation(NodeOrientation.LEFT_TO_RIGHT);
         field.getStyleClass().add("small-number");
         field.setAccessibleRoleDescription(name);
         return field;
