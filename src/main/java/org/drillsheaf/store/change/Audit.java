@@ -5,6 +5,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.HexFormat;
 import java.util.List;
@@ -13,6 +14,7 @@ import java.util.UUID;
 import org.drillsheaf.store.sql.Database;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
+import org.jdbi.v3.core.statement.PreparedBatch;
 
 /** The audit: written inside the transactions of others, read by anybody. Safe for several threads. */
 public final class Audit {
@@ -62,20 +64,25 @@ public final class Audit {
         if (notes.isEmpty()) {
             return;
         }
-        handle.createUpdate("UPDATE ledger SET last_number = last_number + :count")
+        // One question for both, and all entries in one go: each journey to the server is a wait for all other writers.
+        Ledger ledger = handle.createUpdate("UPDATE ledger SET last_number = last_number + :count")
                 .bind("count", notes.size())
-                .execute();
-        Ledger ledger = handle.createQuery("SELECT last_number, chain FROM ledger")
+                .executeAndReturnGeneratedKeys("last_number", "chain")
                 .map((row, context) -> new Ledger(row.getLong("last_number"), row.getString("chain")))
                 .one();
         long number = ledger.number() - notes.size();
         String chain = ledger.chain();
         Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
+        PreparedBatch entries = handle.prepareBatch(
+                """
+                INSERT INTO audit (entry_number, entry_time, who, deed, kind, record_key, part, part_version, fields, chain)
+                VALUES (:number, :time, :who, :deed, :kind, :record, :part, :version, :fields, :chain)""");
         for (Note note : notes) {
             number++;
             chain = chain(chain, number, now, note);
-            insert(handle, number, now, note, chain);
+            add(entries, number, now, note, chain);
         }
+        entries.execute();
         handle.createUpdate("UPDATE ledger SET chain = :chain")
                 .bind("chain", chain)
                 .execute();
@@ -97,13 +104,9 @@ public final class Audit {
 
     private record Ledger(long number, String chain) {}
 
-    private static void insert(Handle handle, long number, Instant time, Note note, String chain) {
-        handle.createUpdate(
-                        """
-                        INSERT INTO audit (entry_number, entry_time, who, deed, kind, record_key, part, part_version, fields, chain)
-                        VALUES (:number, :time, :who, :deed, :kind, :record, :part, :version, :fields, :chain)""")
-                .bind("number", number)
-                .bind("time", time.atOffset(java.time.ZoneOffset.UTC))
+    private static void add(PreparedBatch entries, long number, Instant time, Note note, String chain) {
+        entries.bind("number", number)
+                .bind("time", time.atOffset(ZoneOffset.UTC))
                 .bind("who", note.who())
                 .bind("deed", note.deed().name())
                 .bind("kind", note.kind().name())
@@ -112,7 +115,7 @@ public final class Audit {
                 .bind("version", note.version())
                 .bind("fields", String.join("\n", note.fields()))
                 .bind("chain", chain)
-                .execute();
+                .add();
     }
 
     private static String chain(String before, long number, Instant time, Note note) {

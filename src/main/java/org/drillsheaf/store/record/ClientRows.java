@@ -8,7 +8,9 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.UUID;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
@@ -34,6 +36,48 @@ final class ClientRows {
 
     static Instant instant(ResultSet row, String column) throws SQLException {
         return row.getObject(column, OffsetDateTime.class).toInstant();
+    }
+
+    static Optional<ClientRecord> load(Handle handle, UUID key) {
+        Optional<String> id = handle.createQuery("SELECT client_id FROM client WHERE client_key = :key")
+                .bind("key", key)
+                .mapTo(String.class)
+                .findOne();
+        return id.map(name -> {
+            Map<PartKey, Part> parts = new TreeMap<>();
+            handle.createQuery("SELECT * FROM client_part WHERE client_key = :key AND body IS NOT NULL")
+                    .bind("key", key)
+                    .map(PART)
+                    .forEach(part -> parts.put(part.key(), part));
+            return new ClientRecord(key, name, parts);
+        });
+    }
+
+    static Optional<Part> part(Handle handle, UUID client, PartKey part) {
+        return handle.createQuery("SELECT * FROM client_part WHERE client_key = :client AND part = :part")
+                .bind("client", client)
+                .bind("part", part.text())
+                .map(PART)
+                .findOne();
+    }
+
+    static Optional<Part> version(Handle handle, UUID client, PartKey part, long version) {
+        return handle.createQuery("SELECT * FROM client_part_version WHERE client_key = :client AND part = :part"
+                        + " AND part_version = :version")
+                .bind("client", client)
+                .bind("part", part.text())
+                .bind("version", version)
+                .map(PART)
+                .findOne();
+    }
+
+    /** Whether this very save is in the record already. */
+    static boolean isThere(Handle handle, PartSave save) {
+        return version(handle, save.client(), save.part(), save.base() + 1)
+                .filter(part -> part.content().equals(save.content())
+                        && part.savedBy().equals(save.who())
+                        && part.savedAt().equals(save.at()))
+                .isPresent();
     }
 
     static void insertClient(Handle handle, UUID key, String id) {

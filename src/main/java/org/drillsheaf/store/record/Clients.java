@@ -77,24 +77,9 @@ public final class Clients {
 
     /** Everything that is kept about the client now. */
     public Optional<ClientRecord> load(UUID key) {
-        Optional<ClientRecord> found = database.read(handle -> load(handle, key));
+        Optional<ClientRecord> found = database.read(handle -> ClientRows.load(handle, key));
         found.ifPresent(client -> open.add(client.key()));
         return found;
-    }
-
-    private static Optional<ClientRecord> load(Handle handle, UUID key) {
-        Optional<String> id = handle.createQuery("SELECT client_id FROM client WHERE client_key = :key")
-                .bind("key", key)
-                .mapTo(String.class)
-                .findOne();
-        return id.map(name -> {
-            Map<PartKey, Part> parts = new TreeMap<>();
-            handle.createQuery("SELECT * FROM client_part WHERE client_key = :key AND body IS NOT NULL")
-                    .bind("key", key)
-                    .map(ClientRows.PART)
-                    .forEach(part -> parts.put(part.key(), part));
-            return new ClientRecord(key, name, parts);
-        });
     }
 
     /**
@@ -183,17 +168,11 @@ public final class Clients {
 
     /** Whether another desk was first; a save whose answer never arrived is not another desk's. */
     private boolean isOvertaken(PartSave save) {
-        return database.read(handle ->
-                part(handle, save.client(), save.part()).map(Part::version).orElse(0L) > save.base()
-                        && !isThere(handle, save));
-    }
-
-    private static boolean isThere(Handle handle, PartSave save) {
-        return version(handle, save.client(), save.part(), save.base() + 1)
-                .filter(part -> part.content().equals(save.content())
-                        && part.savedBy().equals(save.who())
-                        && part.savedAt().equals(save.at()))
-                .isPresent();
+        return database.read(handle -> ClientRows.part(handle, save.client(), save.part())
+                                .map(Part::version)
+                                .orElse(0L)
+                        > save.base()
+                && !ClientRows.isThere(handle, save));
     }
 
     private SaveResult put(PartSave save) {
@@ -204,10 +183,10 @@ public final class Clients {
         String who = save.who();
         Part part = new Part(key, baseVersion + 1, content, who, save.at());
         return database.write(handle -> {
-            if (isThere(handle, save)) {
+            if (ClientRows.isThere(handle, save)) {
                 return new SaveResult.Saved(baseVersion + 1);
             }
-            Optional<Part> before = part(handle, client, key);
+            Optional<Part> before = ClientRows.part(handle, client, key);
             long there = before.map(Part::version).orElse(0L);
             if (there == baseVersion
                     && before.isPresent()
@@ -230,7 +209,7 @@ public final class Clients {
     }
 
     private SaveResult clash(Handle handle, UUID client, Part mine, long baseVersion) {
-        Part theirs = part(handle, client, mine.key()).orElseThrow(() -> gone(client));
+        Part theirs = ClientRows.part(handle, client, mine.key()).orElseThrow(() -> gone(client));
         UUID key = UUID.randomUUID();
         ClientRows.insertClash(handle, key, client, mine, baseVersion);
         PartClash clash = new PartClash(
@@ -261,7 +240,7 @@ public final class Clients {
                             client,
                             key,
                             base(handle, client, key, row.getLong("base_version")),
-                            part(handle, client, key).orElseThrow(() -> gone(client)),
+                            ClientRows.part(handle, client, key).orElseThrow(() -> gone(client)),
                             body == null ? Optional.empty() : Optional.of(Content.parse(body)),
                             row.getString("saved_by"),
                             ClientRows.instant(row, "saved_at"));
@@ -312,26 +291,8 @@ public final class Clients {
         }
     }
 
-    private static Optional<Part> part(Handle handle, UUID client, PartKey part) {
-        return handle.createQuery("SELECT * FROM client_part WHERE client_key = :client AND part = :part")
-                .bind("client", client)
-                .bind("part", part.text())
-                .map(ClientRows.PART)
-                .findOne();
-    }
-
     private static Optional<Content> base(Handle handle, UUID client, PartKey part, long version) {
-        return version(handle, client, part, version).flatMap(Part::content);
-    }
-
-    private static Optional<Part> version(Handle handle, UUID client, PartKey part, long version) {
-        return handle.createQuery("SELECT * FROM client_part_version WHERE client_key = :client AND part = :part"
-                        + " AND part_version = :version")
-                .bind("client", client)
-                .bind("part", part.text())
-                .bind("version", version)
-                .map(ClientRows.PART)
-                .findOne();
+        return ClientRows.version(handle, client, part, version).flatMap(Part::content);
     }
 
     private static StoreFailure gone(UUID client) {
