@@ -1,6 +1,5 @@
 package org.drillsheaf.exchange;
 
-import java.util.Collection;
 import java.util.List;
 import org.drillsheaf.Problem;
 
@@ -16,11 +15,5 @@ public record Incoming(List<IncomingDrill> drills, List<Problem> rejected, List<
         drills = List.copyOf(drills);
         rejected = List.copyOf(rejected);
         notes = List.copyOf(notes);
-    }
-
-    /** How many of these ids the file does not speak of. */
-    public long leavesOut(Collection<String> ids) {
-        List<String> told = drills.stream().map(IncomingDrill::id).toList();
-        return ids.stream().filter(id -> !told.contains(id)).count();
     }
 }

@@ -114,7 +114,7 @@ final class PageSetter {
     }
 
     @SuppressWarnings("deprecation") // the only way to a configuration whose image manager can be replaced
-    private FopFactory factory(PictureShelf pictures) throws SAXException, IOException {
+    FopFactory factory(PictureShelf pictures) throws SAXException, IOException {
         FopConfParser parser = new FopConfParser(
                 new ByteArrayInputStream(settings),
                 EnvironmentalProfileFactory.createRestrictedIO(LockedResources.BASE, new LockedResources(fonts)));
@@ -139,7 +139,7 @@ final class PageSetter {
                 });
     }
 
-    private static XMLReader reader() throws ParserConfigurationException, SAXException {
+    static XMLReader reader() throws ParserConfigurationException, SAXException {
         SAXParserFactory parsers = SAXParserFactory.newInstance();
         parsers.setNamespaceAware(true);
         parsers.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);

@@ -31,6 +31,13 @@ public final class Press {
      * @return the PDF, empty when {@code problems} got an error
      */
     public Optional<byte[]> print(Document document, Function<String, Messages> languages, Problems problems) {
+        return fill(document, languages, problems).flatMap(page -> set(page, problems));
+    }
+
+    /** A page description and all that it names. */
+    record FilledPage(String template, String text, PictureShelf pictures, Instant created) {}
+
+    Optional<FilledPage> fill(Document document, Function<String, Messages> languages, Problems problems) {
         String template = document.kind().id() + ".ftlx";
         PictureShelf shelf = new PictureShelf();
         TemplateValues values = new TemplateValues(shelf);
@@ -49,9 +56,15 @@ public final class Press {
                         "height", document.frame().paper().heightMillimetres()));
 
         Instant created = document.frame().date().atTime(12, 0).toInstant(ZoneOffset.UTC);
-        return templates.fill(template, root, problems).map(RightToLeft::shaped).flatMap(page -> setter.set(
-                        template, page, shelf, created, problems)
-                .map(raw -> PdfFinish.finish(raw, page, created)));
+        return templates
+                .fill(template, root, problems)
+                .map(RightToLeft::shaped)
+                .map(text -> new FilledPage(template, text, shelf, created));
+    }
+
+    Optional<byte[]> set(FilledPage page, Problems problems) {
+        return setter.set(page.template(), page.text(), page.pictures(), page.created(), problems)
+                .map(raw -> PdfFinish.finish(raw, page.text(), page.created()));
     }
 
     private Map<String, Object> houseValues(TemplateValues values, Messages messages) {
