@@ -46,6 +46,7 @@ public final class CatalogueListFrames {
     public static void main(String[] arguments) throws Exception {
         CountDownLatch up = new CountDownLatch(1);
         Platform.startup(up::countDown);
+        Platform.setImplicitExit(false);
         up.await();
         Catalogue catalogue = LibraryFiles.read(
                         ProjectFiles.alone(Path.of(""), Path.of("exercise-library")), new Problems())

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -17,6 +18,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Font;
 import javafx.util.StringConverter;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
@@ -76,9 +78,9 @@ public final class CatalogueList extends VBox {
         list.setFixedCellSize(Math.round(CELL * search.getFont().getSize()));
     }
 
-    /** Size of the text, pixels. */
-    double em() {
-        return search.getFont().getSize();
+    /** Whose size is an em. */
+    ReadOnlyObjectProperty<Font> font() {
+        return search.fontProperty();
     }
 
     public void focusSearch() {

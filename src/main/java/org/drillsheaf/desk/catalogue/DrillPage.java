@@ -116,6 +116,7 @@ public final class DrillPage extends BorderPane {
         showHead();
         open(Tab.WORDS);
         widthProperty().addListener((of, before, now) -> arrange());
+        title.fontProperty().addListener((of, before, now) -> arrange());
     }
 
     public DrillModel model() {

@@ -123,6 +123,7 @@ public final class DrillsPlace extends BorderPane {
                     read.entries);
             catalogue = model;
             list = new CatalogueList(model, pictures, words, this::open);
+            list.font().addListener((of, before, now) -> arrange());
             VBox beside = new VBox(list, actions());
             side = beside;
             setLeft(beside);
@@ -216,7 +217,7 @@ public final class DrillsPlace extends BorderPane {
         VBox beside = side;
         CatalogueList shown = list;
         if (beside != null && shown != null) {
-            boolean narrow = getWidth() < NARROW * shown.em();
+            boolean narrow = getWidth() < NARROW * shown.font().get().getSize();
             boolean seen = listWanted || page == null || !poseOpen && !narrow;
             beside.setVisible(seen);
             beside.setManaged(seen);

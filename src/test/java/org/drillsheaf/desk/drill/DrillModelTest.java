@@ -17,6 +17,9 @@ import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.desk.work.SameThread;
 import org.drillsheaf.drill.library.HouseLayer.Standing;
 import org.drillsheaf.drill.library.LibraryFiles;
+import org.drillsheaf.store.Store;
+import org.drillsheaf.store.sql.Passphrase;
+import org.drillsheaf.store.sql.StoreAddress;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -141,6 +144,42 @@ class DrillModelTest {
                 .extracting(Difference::place)
                 .contains("purpose, es")
                 .anyMatch(p -> p.startsWith("goals"));
+    }
+
+    @Test
+    void everyKeptVersionStandsInTheRecordToo() {
+        try (Store store = Store.create(
+                new StoreAddress.File(clinic.resolve("record")),
+                Passphrase.of("three small boats".toCharArray()),
+                TODAY)) {
+            Words words = Words.in("en");
+            DrillFolder folder = new DrillFolder(folders);
+            model = new DrillModel(
+                    folder.open("wall-march", SHELF.library().layers(), new Problems())
+                            .orElseThrow(),
+                    folder,
+                    SHELF.check(),
+                    SHELF.printer(),
+                    Optional.of(new RevisionShelf(store.drills(), "Tamsin Rook", words)),
+                    words,
+                    TODAY,
+                    new SameThread());
+
+            model.set("/reason", "First");
+            assertThat(model.keep()).isTrue();
+            model.setText("/name", "en", "March at the wall");
+            model.set("/reason", "Second");
+            assertThat(model.keep()).isTrue();
+
+            assertThat(model.status().get()).isEqualTo("Kept as version 2");
+            assertThat(store.drills().revisions("wall-march"))
+                    .extracting(r -> r.revision())
+                    .containsExactlyInAnyOrder(1, 2);
+            assertThat(model.editions())
+                    .extracting(RevisionShelf.Edition::name)
+                    .containsExactlyInAnyOrder(
+                            "As kept, version 2", "Version 2, house, Tamsin Rook", "Version 1, house, Tamsin Rook");
+        }
     }
 
     private List<String> files() {
