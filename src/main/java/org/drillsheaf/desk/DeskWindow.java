@@ -15,6 +15,7 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.InputEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -101,6 +102,7 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
     private static void enterPresses(KeyEvent key) {
         if (key.getCode() == KeyCode.ENTER
                 && key.getTarget() instanceof ButtonBase button
+                && (button instanceof Button || button.getClass() == ToggleButton.class)
                 && !key.isShortcutDown()
                 && !key.isAltDown()) {
             button.fire();
@@ -232,10 +234,6 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
                 new Pictures(opened.knowledge().catalogue()),
                 dialogs);
         showFrame(workplace);
-        opened.store()
-                .backups()
-                .keepMaking(failure -> background.show(() -> frame().ifPresent(f -> f.tell(
-                        failure.problem().what() + ". " + failure.problem().remedy() + "."))));
     }
 
     private void showFrame(Workplace place) {

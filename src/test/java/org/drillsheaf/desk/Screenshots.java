@@ -34,7 +34,9 @@ public final class Screenshots {
     }
 
     private void all() {
-        pause(3000);
+        desk.until(
+                "the first page shows its drawing",
+                () -> Seen.pictures(desk.scene().getRoot()) > 0);
         photograph("start");
         desk.click("Open the demo clinic");
         desk.untilSeen("Odile Farrant");
@@ -46,7 +48,7 @@ public final class Screenshots {
         visit();
         looks();
         clash();
-        desk.press(KeyCode.ALT, KeyCode.DIGIT2);
+        desk.press(KeyCode.ALT, KeyCode.DIGIT3);
         desk.untilSeen("How the window looks");
         pause(800);
         photograph("house");

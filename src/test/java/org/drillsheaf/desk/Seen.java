@@ -68,6 +68,17 @@ final class Seen {
         return found.stream().findFirst();
     }
 
+    /** Number of pictures that are drawn. */
+    static int pictures(Node root) {
+        List<Node> found = new ArrayList<>();
+        walk(root, node -> {
+            if (node instanceof javafx.scene.image.ImageView view && view.getImage() != null) {
+                found.add(node);
+            }
+        });
+        return found.size();
+    }
+
     /** What a screen reader says a control is called. */
     static String name(Node node) {
         Object text = node.queryAccessibleAttribute(javafx.scene.AccessibleAttribute.TEXT);

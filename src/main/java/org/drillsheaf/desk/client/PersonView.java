@@ -14,6 +14,8 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
@@ -104,6 +106,13 @@ public final class PersonView extends VBox {
         Button close = Buttons.plain(words.text("person.close"), closed);
         close.setCancelButton(true);
         save.setDefaultButton(true);
+        addEventFilter(KeyEvent.KEY_PRESSED, key -> {
+            // A box takes Enter for itself; here it means the same as in every other field.
+            if (key.getCode() == KeyCode.ENTER && key.getTarget() instanceof CheckBox) {
+                save.fire();
+                key.consume();
+            }
+        });
         getChildren()
                 .addAll(
                         Labels.text(words.text(fresh ? "person.new" : "person.title"), "heading"),

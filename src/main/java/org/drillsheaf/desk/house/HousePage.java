@@ -113,6 +113,8 @@ public final class HousePage implements Page {
 
     @Override
     public void shown() {
+        scroll.applyCss(); // what lies in a scroll pane can take the focus only after a first layout
+        scroll.layout();
         language.requestFocus();
     }
 }

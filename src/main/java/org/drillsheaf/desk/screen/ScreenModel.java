@@ -121,7 +121,11 @@ public final class ScreenModel {
                 .map(r -> ScreenEntry.of(test).stream()
                         .map(e -> finding(r, e))
                         .flatMap(Optional::stream)
-                        .map(f -> f.values().replaceAll("[°]| ?cm| ?s$| points?", ""))
+                        .map(f -> f.values()
+                                .replaceAll("[^−\\d., ]", "")
+                                .replaceAll("[, ]+", " ")
+                                .strip()
+                                .replace(" ", " · "))
                         .distinct()
                         .collect(Collectors.joining(" · ")))
                 .orElse("");

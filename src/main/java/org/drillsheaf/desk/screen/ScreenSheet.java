@@ -31,6 +31,7 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
     private final ScrollPane side;
     private final SafetyView safety;
     private final List<ScreenRow> rows = new ArrayList<>();
+    private boolean waits;
 
     public ScreenSheet(ClientCase client) {
         this.model = new ScreenModel(client);
@@ -94,6 +95,10 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
     private void show() {
         safety.show();
         rows.forEach(ScreenRow::show);
+        if (waits && model.client().evaluation().get().isPresent()) {
+            waits = false;
+            start();
+        }
     }
 
     @Override
@@ -139,6 +144,14 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
 
     @Override
     public void shown() {
+        waits = model.client().evaluation().get().isEmpty();
+        if (!waits) {
+            start();
+        }
+    }
+
+    /** The first open question has the focus, else the first empty field. */
+    private void start() {
         inPlace();
         if (!safety.ready()) {
             focus(firstEmpty().orElse(rows.get(0).cells().get(0)));
