@@ -51,13 +51,13 @@ public final class DrillForm extends ScrollPane {
         setFocusTraversable(false);
         grid.getStyleClass().add("form-grid");
         ColumnConstraints names = new ColumnConstraints();
-        names.setMinWidth(USE_PREF_SIZE);
+        names.setPercentWidth(16);
         ColumnConstraints controlColumn = new ColumnConstraints();
         controlColumn.setHgrow(Priority.ALWAYS);
         controlColumn.setFillWidth(true);
-        controlColumn.setPercentWidth(52);
+        controlColumn.setPercentWidth(53);
         ColumnConstraints findings = new ColumnConstraints();
-        findings.setPercentWidth(32);
+        findings.setPercentWidth(31);
         grid.getColumnConstraints().addAll(names, controlColumn, findings);
         build();
         grid.setMinWidth(0);
@@ -99,7 +99,7 @@ public final class DrillForm extends ScrollPane {
 
     /** A row of the form; the name leads to the control. */
     private void add(String field, Node node, Node main) {
-        Label name = Labels.text(model.name(field), "second", "form-name");
+        Label name = Labels.prose(model.name(field), "second", "form-name");
         name.setLabelFor(main);
         GridPane.setValignment(name, VPos.TOP);
         VBox findings = new VBox();

@@ -28,12 +28,12 @@ public final class TranslationsView extends ScrollPane {
         GridPane grid = new GridPane();
         grid.getStyleClass().add("form-grid");
         ColumnConstraints names = new ColumnConstraints();
-        names.setMinWidth(USE_PREF_SIZE);
+        names.setPercentWidth(16);
         grid.getColumnConstraints().add(names);
         for (int i = 0; i < LANGUAGES.size(); i++) {
             ColumnConstraints column = new ColumnConstraints();
             column.setHgrow(Priority.ALWAYS);
-            column.setPercentWidth(29);
+            column.setPercentWidth(28);
             grid.getColumnConstraints().add(column);
         }
         grid.addRow(0, Labels.text(words.text("translations.text"), "second", "small"));
@@ -43,14 +43,14 @@ public final class TranslationsView extends ScrollPane {
         FormFields fields = new FormFields(model.draft(), words);
         int row = 1;
         for (Map.Entry<String, String> text : texts(model, words).entrySet()) {
-            Label name = Labels.text(text.getValue(), "second", "small");
+            Label name = Labels.prose(text.getValue(), "second", "small");
             GridPane.setValignment(name, VPos.TOP);
             grid.add(name, 0, row);
             for (String tag : LANGUAGES) {
                 TextArea area = fields.lines(
                         () -> model.text(text.getKey(), tag),
                         t -> model.setText(text.getKey(), tag, t.replace('\n', ' ')));
-                area.setPrefRowCount(2);
+                area.setPrefRowCount(3);
                 area.getStyleClass().add("translation");
                 area.setAccessibleRoleDescription(text.getValue() + ", " + BlockView.name(tag));
                 area.setNodeOrientation(
