@@ -78,9 +78,7 @@ final class CheckCommand implements Callable<Integer> {
         }
         PrintWriter out = spec.commandLine().getOut();
         if (limits) {
-            new LimitsPage(library(files(folders, folder), new Problems()).safetyRules())
-                    .lines()
-                    .forEach(out::println);
+            new LimitsPage(HouseData.knowledge(folders).vocabulary()).lines().forEach(out::println);
             return ExitCode.DONE;
         }
         CheckReport report = check(folders, files(folders, folder));
