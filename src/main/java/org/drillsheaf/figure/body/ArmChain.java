@@ -11,6 +11,11 @@ final class ArmChain {
     /** … by this many degrees a degree (own value, chosen by eye; scapulohumeral rhythm is about 1 : 2 overall). */
     private static final double RHYTHM = .22;
 
+    /** Knuckles to the middle joints of the fingers, share of the fingers. */
+    static final double FINGER_ROOTS = .54;
+    /** From the middle of the palm to the middle of a rod in the fist, statures. */
+    private static final double GRIP_DEPTH = .0170;
+
     private final Skeleton body;
     private final Side side;
     private final double s;
@@ -66,7 +71,13 @@ final class ArmChain {
         put("palm", wrist.plus(hand.apply(0, -.6 * lengths.palm(), -s * .0112)));
         Rotation fingers = hand.then(Rotation.aboutX(s * angle(HAND_CURL)));
         put("fingers", fingers);
-        put("tip", knuckle.plus(fingers.axisY().times(-lengths.fingers())));
+        Rotation ends = fingers.then(Rotation.aboutX(s * angle(HAND_FOLD)));
+        put("finger-ends", ends);
+        double roots = FINGER_ROOTS * lengths.fingers();
+        Vec3 middle = knuckle.plus(fingers.axisY().times(-roots));
+        put("finger-middle", middle);
+        put("tip", middle.plus(ends.axisY().times(roots - lengths.fingers())));
+        put("grip", knuckle.plus(hand.apply(0, .008, -s * GRIP_DEPTH)));
     }
 
     private Rotation lift(double flex) {

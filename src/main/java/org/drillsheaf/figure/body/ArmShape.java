@@ -48,13 +48,26 @@ final class ArmShape {
         flesh.blend("upper-arm" + end, "forearm" + end, elbow, .05, .002 + .012 * Rotation.sin(bend));
         Rotation hand = bones.frame("hand", side);
         flesh.add("palm" + end, group, hanging(wrist, hand, lengths.palm(), sections.palm()));
-        flesh.add(
-                "fingers" + end,
-                group,
-                hanging(knuckle, bones.frame("fingers", side), lengths.fingers() - .008, sections.fingers()));
+        flesh.add("fingers" + end, group, fingers(knuckle));
         flesh.blend("forearm" + end, "palm" + end, wrist, .045, .007);
         flesh.blend("palm" + end, "fingers" + end, knuckle, .05, .006);
         addThumb(wrist, hand);
+    }
+
+    private FleshSolid fingers(Vec3 knuckle) {
+        Rotation roots = bones.frame("fingers", side);
+        double length = bones.lengths().fingers() - .008;
+        SectionProfile whole = flesh.sections.fingers();
+        if (bones.angle(Motion.HAND_FOLD, side) == 0) {
+            return hanging(knuckle, roots, length, whole);
+        }
+        Vec3 middle = bones.point("finger-middle", side);
+        double first = middle.distanceTo(knuckle);
+        double bend = first / length;
+        return new BentLoft(
+                hanging(knuckle, roots, first, whole.part(0, bend, .009, .0078)),
+                hanging(middle, bones.frame("finger-ends", side), length - first, whole.part(bend, 1, .0078, .0085)),
+                bend);
     }
 
     private void addTrapezius(Vec3 shoulder) {
@@ -78,8 +91,10 @@ final class ArmShape {
     }
 
     private void addThumb(Vec3 wrist, Rotation hand) {
-        Vec3 base = wrist.plus(hand.apply(.0085, -.016, -s * .002));
-        Vec3 along = hand.apply(.55, -.80, -s * .06).unit();
+        double closed = bones.angle(Motion.HAND_THUMB, side) / 100;
+        Vec3 base = wrist.plus(hand.apply(.0085 + .0055 * closed, -.016 - .004 * closed, -s * (.002 + .004 * closed)));
+        Vec3 along = hand.apply(.55 - .60 * closed, -.80 + .14 * closed, -s * (.06 + .69 * closed))
+                .unit();
         Vec3 outside = hand.axisZ().cross(along).unit();
         Vec3 front = along.cross(outside).times(s);
         flesh.add("thumb" + end, group, new Loft(base, front, along, outside, .046, flesh.sections.thumb()));

@@ -3,7 +3,7 @@ package org.drillsheaf.figure.body;
 import java.util.function.Consumer;
 
 /** A solid that a body is made of; it can be laid against things. */
-public sealed interface FleshSolid extends Solid permits Loft, CurvedLoft, Ellipsoid {
+public sealed interface FleshSolid extends Solid permits Loft, BentLoft, CurvedLoft, Ellipsoid {
 
     /**
      * How far the surface reaches against a direction: the least of {@code direction · p} over surface samples between

@@ -65,6 +65,9 @@ public final class JointLimits {
         own(Motion.WRIST_EXT, -90, 100, "bend of the drawn wrist");
         own(Motion.WRIST_RADIAL, -40, 30, "bend of the drawn wrist");
         own(Motion.HAND_CURL, -20, 130, "bend of the drawn fingers");
+        own(Motion.HAND_FOLD, 0, 110, "bend of the drawn fingers");
+        own(Motion.HAND_THUMB, 0, 110, "bend of the drawn thumb");
+        memory(Motion.TOES_EXT, 0, 90, HANDBOOK + ": great toe extension 70; body weight bends it further");
     }
 
     private JointLimits() {}

@@ -51,10 +51,15 @@ final class LegChain {
         double sole = -lengths.ankleHeight();
         put("heel", ankle.plus(foot.apply(-.0405, sole, 0)));
         put("heel-back", ankle.plus(foot.apply(-lengths.heelBehindAnkle(), sole + .013, 0)));
+        Vec3 joint = ankle.plus(foot.apply(lengths.ballAheadOfAnkle(), LegShape.FOOT_AXIS, 0));
+        Rotation toes = foot.then(Rotation.aboutZ(angle(TOES_EXT)));
+        put("toes", toes);
+        put("toe-joint", joint);
+        double under = sole - LegShape.FOOT_AXIS;
         put("ball", ankle.plus(foot.apply(lengths.ballAheadOfAnkle(), sole, 0)));
-        put("big-toe", ankle.plus(foot.apply(lengths.ballAheadOfAnkle() + .012, sole, -s * .017)));
+        put("big-toe", joint.plus(toes.apply(.012, under, -s * .017)));
         put("little-toe", ankle.plus(foot.apply(lengths.ballAheadOfAnkle() - .008, sole, s * .019)));
-        put("toe", ankle.plus(foot.apply(lengths.toeAheadOfAnkle(), sole, 0)));
+        put("toe", joint.plus(toes.apply(lengths.toeAheadOfAnkle() - lengths.ballAheadOfAnkle(), under, 0)));
     }
 
     private Rotation foot(Rotation shank) {

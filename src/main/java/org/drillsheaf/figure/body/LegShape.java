@@ -4,6 +4,12 @@ import org.drillsheaf.Side;
 
 /** Buttock, leg and foot of one side. */
 final class LegShape {
+    /** Height of the foot's axis against the ankle, statures. */
+    static final double FOOT_AXIS = -.0265;
+    /** How far behind the ankle the axis begins, and its length. */
+    private static final double HEEL_BEHIND = .030;
+
+    private static final double FOOT_LENGTH = .121;
     private final Body.Flesh flesh;
     private final Skeleton bones;
     private final Side side;
@@ -68,11 +74,27 @@ final class LegShape {
 
     private void addFoot(Vec3 ankle) {
         Rotation foot = bones.frame("foot", side);
-        Vec3 heel = ankle.plus(foot.apply(-.030, -.0265, 0));
-        flesh.add(
-                "foot" + end,
-                group,
-                new Loft(heel, foot.axisY(), foot.axisX(), foot.axisZ().times(s), .121, flesh.sections.foot()));
+        Vec3 heel = ankle.plus(foot.apply(-HEEL_BEHIND, FOOT_AXIS, 0));
+        flesh.add("foot" + end, group, foot(heel, foot));
         flesh.blend("shank" + end, "foot" + end, ankle, .07, .022);
+    }
+
+    /** The foot as one piece, or with its toes bent up. */
+    private FleshSolid foot(Vec3 heel, Rotation foot) {
+        SectionProfile whole = flesh.sections.foot();
+        if (bones.angle(Motion.TOES_EXT, side) == 0) {
+            return lying(heel, foot, FOOT_LENGTH, whole);
+        }
+        Vec3 joint = bones.point("toe-joint", side);
+        double first = joint.distanceTo(heel);
+        double bend = first / FOOT_LENGTH;
+        return new BentLoft(
+                lying(heel, foot, first, whole.part(0, bend, .0165, .0115)),
+                lying(joint, bones.frame("toes", side), FOOT_LENGTH - first, whole.part(bend, 1, .0115, .0125)),
+                bend);
+    }
+
+    private Loft lying(Vec3 from, Rotation frame, double length, SectionProfile profile) {
+        return new Loft(from, frame.axisY(), frame.axisX(), frame.axisZ().times(s), length, profile);
     }
 }

@@ -56,7 +56,13 @@ public enum Motion {
     WRIST_EXT("wrist", "ext", true),
     WRIST_RADIAL("wrist", "radial", true),
     /** Fingers bend into the palm. */
-    HAND_CURL("hand", "curl", true);
+    HAND_CURL("hand", "curl", true),
+    /** Fingers bend at their middle joints. */
+    HAND_FOLD("hand", "fold", true),
+    /** Thumb against the fingers: 0 spread, 100 over the closed fist. */
+    HAND_THUMB("hand", "thumb", true),
+    /** Toes up against the foot, as when they are tucked under in kneeling. */
+    TOES_EXT("toes", "ext", true);
 
     private final String joint;
     private final String movement;

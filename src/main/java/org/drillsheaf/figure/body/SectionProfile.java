@@ -90,6 +90,21 @@ public final class SectionProfile {
         return new SectionProfile(startCap * depth, endCap * depth, squareness, knots);
     }
 
+    /** The piece between two shares of the axis, with caps of its own. */
+    SectionProfile part(double from, double to, double startCap, double endCap) {
+        double[] knots = new double[4 * (STEPS + 1)];
+        for (int i = 0; i <= STEPS; i++) {
+            double at = Math.min(STEPS, (from + (to - from) * i / STEPS) * STEPS);
+            int low = Math.min(STEPS - 1, (int) at);
+            double f = at - low;
+            knots[4 * i] = i / (double) STEPS;
+            knots[4 * i + 1] = front[low] + (front[low + 1] - front[low]) * f;
+            knots[4 * i + 2] = back[low] + (back[low + 1] - back[low]) * f;
+            knots[4 * i + 3] = half[low] + (half[low + 1] - half[low]) * f;
+        }
+        return new SectionProfile(startCap, endCap, squareness, knots);
+    }
+
     /** Catmull-Rom interpolation of one column, level at both ends. */
     private static double smooth(double[] knots, double share, int column) {
         int rows = knots.length / 4;

@@ -13,7 +13,8 @@ import org.drillsheaf.Side;
 /**
  * Joint centres and segment frames of a placed body. Points: {@code pelvis}, {@code L5}, {@code lum1} …, {@code tho3},
  * {@code C7}, {@code head}, and with {@code .R} or {@code .L} {@code hip}, {@code knee}, {@code ankle}, {@code heel},
- * {@code ball}, {@code toe}, {@code shoulder}, {@code elbow}, {@code wrist}, {@code knuckle}, {@code tip}. Frames: x
+ * {@code ball}, {@code toe}, {@code shoulder}, {@code elbow}, {@code wrist}, {@code knuckle}, {@code tip} and
+ * {@code grip} (the middle of what a fist holds). Frames: x
  * forward, y up (towards the trunk for limbs), z right.
  */
 public final class Skeleton {

@@ -73,10 +73,10 @@ final class BodySurfaces implements Scene.Surfaces {
         String end = part.substring(part.length() - 2);
         double outside = end.equals(".R") ? 1 : -1;
         if (part.startsWith("foot")) {
-            return new Digits(bones.frame("foot" + end), bones.point("ankle" + end), outside);
+            return new Digits(bones.frame("toes" + end), bones.point("toe-joint" + end), outside);
         }
         return part.startsWith("fingers")
-                ? new Digits(bones.frame("hand" + end), bones.point("knuckle" + end), outside)
+                ? new Digits(bones.frame("fingers" + end), bones.point("knuckle" + end), outside)
                 : null;
     }
 

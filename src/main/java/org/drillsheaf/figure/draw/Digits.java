@@ -7,15 +7,18 @@ import org.drillsheaf.figure.body.Vec3;
 final class Digits {
     private static final double[] TOES = {-.32, .06, .38, .68};
     private static final double[] FINGERS = {-.48, .0, .5};
-    /** Where the lines between the toes begin, forward of the ankle, and how much earlier the little toe begins. */
-    private static final double FIRST_TOE = .074;
+    /** Where the lines between the toes begin, forward of the toes' joints, and how much earlier the little toe begins. */
+    private static final double FIRST_TOE = .012;
 
     private static final double TOE_SLANT = .010;
-    private static final double TOE_TIPS = .1035;
+    private static final double TOE_TIPS = .0415;
     private static final double BALL_HALF_WIDTH = .0262;
     private static final double TIP_HALF_WIDTH = .0195;
-    private static final double SOLE = -.034;
+    private static final double SOLE = -.0075;
     private static final double FINGER_START = .008;
+    /** Farther than this to the palm's side lie only the folded ends of the fingers. */
+    private static final double FOLDED = .014;
+
     private static final double FINGER_HALF_WIDTH = .0190;
 
     private final Rotation frame;
@@ -33,7 +36,7 @@ final class Digits {
         return axis.x() * (x - origin.x()) + axis.y() * (y - origin.y()) + axis.z() * (z - origin.z());
     }
 
-    /** Part of a point on a foot whose origin is the ankle. */
+    /** Part of a point on a foot; the origin is the toes' joints. */
     short toe(double x, double y, double z) {
         double forward = along(frame.axisX(), x, y, z);
         if (along(frame.axisY(), x, y, z) < SOLE) {
@@ -49,7 +52,8 @@ final class Digits {
     short finger(double x, double y, double z) {
         double out = -along(frame.axisY(), x, y, z);
         double across = along(frame.axisX(), x, y, z) / FINGER_HALF_WIDTH;
-        return out < FINGER_START ? Parts.SKIN : Parts.digit(band(FINGERS, across));
+        double palmwards = -outside * along(frame.axisZ(), x, y, z);
+        return out < FINGER_START && palmwards < FOLDED ? Parts.SKIN : Parts.digit(band(FINGERS, across));
     }
 
     private static int band(double[] borders, double value) {

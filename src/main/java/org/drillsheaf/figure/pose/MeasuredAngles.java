@@ -69,7 +69,7 @@ final class MeasuredAngles {
     }
 
     private static Vec3 foot(Skeleton body, Side side) {
-        return segment(body, "heel", "toe", side);
+        return segment(body, "heel", "ball", side);
     }
 
     /** The pelvis from three of its points: both hips and the base of the spine. */

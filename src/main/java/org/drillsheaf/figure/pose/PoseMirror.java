@@ -67,6 +67,7 @@ public final class PoseMirror {
             turned.set("heading", number(180 + turned.path("heading").asDouble(0)));
         }
         replace(turned, "joints", PoseMirror::joints);
+        replace(turned, "hold", PoseMirror::hold);
         replace(turned, "props", list -> each(list, PoseMirror::prop));
         replace(turned, "contacts", list -> each(list, PoseMirror::contact));
         replace(turned, "solve", list -> each(list, word -> text(word, PoseMirror::unknown)));
@@ -97,6 +98,12 @@ public final class PoseMirror {
                     .ifPresent(m -> movements.set(movement, minus(movements.get(movement)))));
             turned.set(key, movements);
         });
+        return turned;
+    }
+
+    private static JsonNode hold(JsonNode hands) {
+        ObjectNode turned = JSON.objectNode();
+        hands.properties().forEach(hand -> turned.set(MirroredNames.of(hand.getKey()), hand.getValue()));
         return turned;
     }
 

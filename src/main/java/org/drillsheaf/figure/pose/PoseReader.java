@@ -19,6 +19,7 @@ public final class PoseReader {
             "pose",
             "heading",
             "joints",
+            "hold",
             "pelvis",
             "props",
             "contacts",
@@ -60,8 +61,10 @@ public final class PoseReader {
         numbers.onlyKeys(node, "a pose", KEYS);
         RootPosture root = root(node, problems);
         JointReader joints = new JointReader(numbers);
-        JointAngles angles =
-                node.get("joints").map(n -> joints.read(n, root.angles())).orElse(root.angles());
+        JointAngles held = node.get("hold")
+                .map(n -> new HoldReader(problems).read(n, root.angles()))
+                .orElse(root.angles());
+        JointAngles angles = node.get("joints").map(n -> joints.read(n, held)).orElse(held);
         List<Prop> props = node.get("props")
                 .map(n -> new PropReader(numbers, words).read(n))
                 .orElse(List.of());

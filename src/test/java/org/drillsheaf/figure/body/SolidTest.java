@@ -3,8 +3,10 @@ package org.drillsheaf.figure.body;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.drillsheaf.Side;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -74,6 +76,56 @@ class SolidTest {
                 assertThat(q.distanceTo(p.mirrored())).as(part.name()).isLessThan(1e-9);
             }
         }
+    }
+
+    @Test
+    void aFistClosesRoundItsGripAndLeavesRoomForARod() {
+        Body fist = bent(HandShape.FIST.of(JointAngles.STRAIGHT, Side.RIGHT));
+        Vec3 grip = fist.skeleton().point("grip.R");
+
+        for (String part : List.of("palm.R", "fingers.R", "thumb.R")) {
+            assertThat(fist.part(part).orElseThrow().solid().distance(grip))
+                    .as(part)
+                    .isBetween(.0025, .03);
+        }
+        assertThat(fist.skeleton().point("tip.R").distanceTo(grip)).isLessThan(.025);
+        assertThat(fist.skeleton().point("tip.L").distanceTo(fist.skeleton().point("grip.L")))
+                .isGreaterThan(.05);
+    }
+
+    @Test
+    void tuckedToesTurnUpFromTheBallWhileTheHeelStays() {
+        Body flat = bent(JointAngles.STRAIGHT);
+        Body tucked = bent(JointAngles.STRAIGHT.with(Motion.TOES_EXT, 75));
+
+        assertThat(tucked.skeleton().point("toe.L").y())
+                .isGreaterThan(flat.skeleton().point("toe.L").y() + .03);
+        for (String point : List.of("heel.L", "ball.L", "little-toe.L")) {
+            assertThat(tucked.skeleton().point(point)).isEqualTo(flat.skeleton().point(point));
+        }
+    }
+
+    @Test
+    void aBentFootKeepsItsSurfaceAndItsSamplesTogether() {
+        FleshSolid foot = bent(JointAngles.STRAIGHT.with(Motion.TOES_EXT, 60))
+                .part("foot.R")
+                .orElseThrow()
+                .solid();
+
+        for (double share : new double[] {.1, .5, .9}) {
+            double[] local = new double[2];
+            Vec3 sole = foot.surface(share, 180);
+            foot.local(sole.x(), sole.y(), sole.z(), local);
+            assertThat(local[0]).isCloseTo(share, within(.01));
+            assertThat(foot.distance(sole)).isCloseTo(0, within(.002));
+        }
+        foot.samples(0, 1, p -> assertThat(foot.bounds().distance(p.x(), p.y(), p.z()))
+                .isLessThan(1e-6));
+    }
+
+    private static Body bent(JointAngles angles) {
+        Posture posture = new Posture(new Vec3(0, .53, 0), Rotation.NONE, angles, Map.of());
+        return Body.of(Skeleton.of(posture, Proportions.STANDARD), BodyBuild.AVERAGE);
     }
 
     @Test

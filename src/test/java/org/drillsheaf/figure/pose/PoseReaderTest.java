@@ -82,6 +82,44 @@ class PoseReaderTest {
     }
 
     @Test
+    void aHandTakesTheShapeForWhatItHolds() {
+        Pose pose = Poses.of("hold: {hand.R: band, hand: knee}\n");
+
+        assertThat(pose.angles().get(Motion.HAND_FOLD, Side.RIGHT)).isGreaterThan(90);
+        assertThat(pose.angles().get(Motion.HAND_FOLD, Side.LEFT)).isBetween(10., 50.);
+    }
+
+    @Test
+    void fingersWrittenUnderJointsOverrideTheShapeOfTheHold() {
+        Pose pose = Poses.of("hold: {hand: stick}\njoints:\n  hand.L: {curl: 20}\n");
+
+        assertThat(pose.angles().get(Motion.HAND_CURL, Side.LEFT)).isEqualTo(20);
+        assertThat(pose.angles().get(Motion.HAND_CURL, Side.RIGHT)).isGreaterThan(60);
+    }
+
+    @Test
+    void theNextKeyframeMayLetGoWithOneHand() {
+        PoseSheet sheet = sheet(
+                """
+                views: [side]
+                start: {root: standing, hold: {hand: rail}}
+                move: {from: start, hold: {hand.L: nothing}}
+                """);
+        Pose move = sheet.pose(PoseFrame.MOVE).orElseThrow();
+
+        assertThat(move.angles().get(Motion.HAND_FOLD, Side.LEFT)).isZero();
+        assertThat(move.angles().get(Motion.HAND_FOLD, Side.RIGHT)).isGreaterThan(90);
+    }
+
+    @Test
+    void anUnknownHandOrAThingNoHandCanHoldIsRefused() {
+        refuse("hold: {hand: cloud}\n", 1, "A hand cannot hold “cloud”");
+        assertThat(problems.all().get(0).remedy()).contains("knee, thigh");
+        refuse("hold: {foot.R: stick}\n", 1, "There is no hand “foot.R”");
+        refuse("hold: stick\n", 1, "“hold” names no hand");
+    }
+
+    @Test
     void theGhostOfALaterKeyframeIsTheStart() {
         SolvedSheet sheet = sheet(
                         """
