@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.drillsheaf.handout.HandoutFiles;
 
 /**
  * The program's own data and the clinic's as one block of bytes: vocabularies, catalogue, templates, house style. The same
@@ -33,7 +34,9 @@ final class FrozenHouse {
         for (Path part : List.of(folders.vocabularies(), folders.catalogue(), folders.templates())) {
             collect(part, folders.home().relativize(part).toString(), files);
         }
-        files.put(folders.home().relativize(folders.house()).toString(), folders.house());
+        HandoutFiles.styleFiles(folders.house()).stream()
+                .filter(Files::isRegularFile)
+                .forEach(file -> files.put(folders.home().relativize(file).toString(), file));
         collect(folders.clinic(), CLINIC, files);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes, StandardCharsets.UTF_8)) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -86,6 +87,17 @@ public final class HandoutFiles {
                 file.flatMap(path -> node.get().text("logo").flatMap(own -> logo(path.resolveSibling(own), found)));
         problems.addAll(found.all());
         return found.hasErrors() ? Optional.empty() : HouseStyleReader.read(node.get(), logo, problems);
+    }
+
+    /** The house style and, where it names one, the logo beside it: all that a copy of the style needs. */
+    public static List<Path> styleFiles(Path house) {
+        List<Path> files = new ArrayList<>(List.of(house));
+        Problems ignored = new Problems(); // a style that cannot be read is told when it is used
+        yaml(house, ignored)
+                .flatMap(node -> node.text("logo"))
+                .map(house::resolveSibling)
+                .ifPresent(files::add);
+        return files;
     }
 
     private static Optional<Picture> logo(Path file, Problems problems) {

@@ -86,7 +86,9 @@ class StoreCommandTest {
         done("backup");
         Path backup;
         try (Stream<Path> files = Files.list(folder.resolve("record-backups"))) {
-            backup = files.findFirst().orElseThrow();
+            backup = files.filter(file -> file.toString().endsWith(".mv.db"))
+                    .findFirst()
+                    .orElseThrow();
         }
         assertThat(store("erase-client", "odile-farrant").err()).contains("the id was not repeated");
         assertThat(done("erase-client", "odile-farrant", "--yes", "odile-farrant")

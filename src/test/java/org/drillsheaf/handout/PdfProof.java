@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.text.Bidi;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -176,13 +178,34 @@ public final class PdfProof {
         if ("Artifact".equals(content.getTag())) {
             return;
         }
+        StringBuilder line = new StringBuilder();
+        float baseline = Float.NaN;
         for (Object part : content.getContents()) {
             if (part instanceof TextPosition position) {
-                text.append(position.getUnicode());
+                if (position.getY() != baseline) {
+                    text.append(read(line.toString()));
+                    line.setLength(0);
+                    baseline = position.getY();
+                }
+                line.append(position.getUnicode());
             } else if (part instanceof PDMarkedContent inner) {
+                text.append(read(line.toString()));
+                line.setLength(0);
                 append(inner, text);
             }
         }
+        text.append(read(line.toString()));
+    }
+
+    /** Signs lie on a line in the order in which they are seen; from right to left they are read the other way round. */
+    private static String read(String seen) {
+        if (!Bidi.requiresBidi(seen.toCharArray(), 0, seen.length())) {
+            return seen;
+        }
+        com.ibm.icu.text.Bidi line = new com.ibm.icu.text.Bidi();
+        line.setInverse(true);
+        line.setPara(seen, com.ibm.icu.text.Bidi.RTL, null);
+        return Normalizer.normalize(line.writeReordered(com.ibm.icu.text.Bidi.DO_MIRRORING), Normalizer.Form.NFKC);
     }
 
     /** The lines of one section within the page's own, from 1. */
