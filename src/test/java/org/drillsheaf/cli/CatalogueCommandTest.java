@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,13 +36,14 @@ class CatalogueCommandTest {
     @Test
     void anArchiveIsShownFirstAndWrittenOnlyWhenAsked() throws IOException {
         Path file = folder.resolve("catalogue.zip");
-        assertThat(export(file).out()).contains("92 drills written into " + file);
+        assertThat(export(file).out()).contains(drills() + " drills written into " + file);
 
         CommandRun preview = run(there, file);
         assertThat(preview.code()).as(preview.err()).isZero();
         assertThat(preview.out())
                 .contains("Withdrawn (1)\n  sit-hum: Sitting, hum the breath out\n    status\n      old: in-use\n")
-                .contains("0 added, 0 changed, 1 withdrawn, 0 undecided, 0 reasons to reject; 91 as they are.")
+                .contains("0 added, 0 changed, 1 withdrawn, 0 undecided, 0 reasons to reject; " + (drills() - 1)
+                        + " as they are.")
                 .contains("Nothing was written; --apply writes it.");
         assertThat(there.resolve("exercise-library")).doesNotExist();
 
@@ -97,5 +99,11 @@ class CatalogueCommandTest {
                 7);
         System.arraycopy(more, 0, arguments, 7, more.length);
         return CommandRun.of(arguments);
+    }
+
+    private static long drills() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("exercise-library"))) {
+            return files.filter(file -> file.toString().endsWith(".yaml")).count();
+        }
     }
 }
