@@ -9,6 +9,15 @@ final class LegShape {
     /** How far behind the ankle the axis begins, and its length. */
     private static final double HEEL_BEHIND = .030;
 
+    /** Knee bend at which calf and thigh begin to press each other flat, degrees, and from which they lie on each other. */
+    private static final double PRESSING_FROM = 110;
+
+    private static final double PRESSED_FROM = 125;
+    /** Room for the line between calf and thigh, statures on either side. */
+    private static final double CREASE = .0015;
+    /** Depth of the flesh that stays at the hollow of the knee, statures. */
+    private static final double HOLLOW = .012;
+
     private static final double FOOT_LENGTH = .121;
     private final Body.Flesh flesh;
     private final Skeleton bones;
@@ -39,12 +48,33 @@ final class LegShape {
         flesh.add(
                 "thigh" + end,
                 group,
-                hanging(hip, bones.frame("thigh", side), bones.lengths().thigh(), flesh.sections.thigh()));
+                hanging(hip, bones.frame("thigh", side), bones.lengths().thigh(), thigh()));
         flesh.blend("trunk", "thigh" + end, hip, .115, .030);
         flesh.blend("trunk", "glute" + end, hip, .13, .028);
         flesh.blend("glute" + end, "thigh" + end, hip, .14, .035);
         addKnee(knee);
         addFoot(ankle);
+    }
+
+    private SectionProfile thigh() {
+        double flexion = bones.angle(Motion.KNEE_FLEX, side);
+        SectionProfile free = flesh.sections.thigh();
+        double length = bones.lengths().thigh();
+        return flexion <= PRESSING_FROM ? free : free.pressed(share -> room(flexion, (1 - share) * length));
+    }
+
+    private SectionProfile shank() {
+        double flexion = bones.angle(Motion.KNEE_FLEX, side);
+        SectionProfile free = flesh.sections.shank();
+        double length = bones.lengths().shank();
+        return flexion <= PRESSING_FROM ? free : free.pressed(share -> room(flexion, share * length));
+    }
+
+    /** Depth that calf and thigh each have up to the plane between them, at a distance from the knee; statures. */
+    private static double room(double flexion, double fromKnee) {
+        double between = fromKnee * StrictMath.tan(StrictMath.toRadians((180 - flexion) / 2));
+        double early = Math.max(0, PRESSED_FROM - flexion) / (PRESSED_FROM - PRESSING_FROM);
+        return Math.max(HOLLOW, between - CREASE + .06 * early);
     }
 
     /** The buttock follows the thigh partly. */
@@ -64,7 +94,7 @@ final class LegShape {
         flesh.add(
                 "shank" + end,
                 group,
-                hanging(knee, bones.frame("shank", side), bones.lengths().shank(), flesh.sections.shank()));
+                hanging(knee, bones.frame("shank", side), bones.lengths().shank(), shank()));
         // a constant blend would swell a straight knee
         double bend = Math.min(90, flexion * .7);
         flesh.blend("thigh" + end, "shank" + end, knee, .065, .003 + .014 * Math.max(0, Rotation.sin(bend)));

@@ -1,5 +1,7 @@
 package org.drillsheaf.figure.body;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
  * How a limb's D-shaped cross-section changes along its axis: front half-depth, back half-depth and half-width, smooth
  * between the knots, with rounded caps.
@@ -7,6 +9,9 @@ package org.drillsheaf.figure.body;
 public final class SectionProfile {
     /** Steps of the table along the axis. */
     static final int STEPS = 48;
+
+    /** Widening of each side for flesh that is pressed away, a share of the lost depth; chosen by eye. */
+    private static final double TO_THE_SIDES = .12;
 
     private static final int SAMPLE_RINGS = 24;
     private static final int SAMPLE_ANGLES = 24;
@@ -88,6 +93,24 @@ public final class SectionProfile {
             knots[4 * i + 3] = half[i] * width;
         }
         return new SectionProfile(startCap * depth, endCap * depth, squareness, knots);
+    }
+
+    /**
+     * The same profile with its back pressed flat; the flesh gives way to the sides.
+     *
+     * @param most greatest depth of the back at a share of the axis, statures
+     */
+    SectionProfile pressed(DoubleUnaryOperator most) {
+        double[] knots = new double[4 * (STEPS + 1)];
+        for (int i = 0; i <= STEPS; i++) {
+            double share = i / (double) STEPS;
+            double kept = Math.min(back[i], most.applyAsDouble(share));
+            knots[4 * i] = share;
+            knots[4 * i + 1] = front[i];
+            knots[4 * i + 2] = kept;
+            knots[4 * i + 3] = half[i] + (back[i] - kept) * TO_THE_SIDES;
+        }
+        return new SectionProfile(startCap, endCap, squareness, knots);
     }
 
     /** The piece between two shares of the axis, with caps of its own. */

@@ -1,6 +1,7 @@
 package org.drillsheaf.figure.pose;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -34,6 +35,16 @@ class PenetrationsTest {
             assertThat(p.into()).isEqualTo("wall");
             assertThat(p.depth()).isCloseTo(reach, within(.002));
         });
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {112, 120, 130, 142, 150, 155})
+    void calfAndThighPressEachOtherFlatInsteadOfLyingInEachOther(int knee) {
+        SolvedPose pose = PoseSolver.solve(Poses.of("joints: {hip: {flex: 100}, knee: {flex: %d}}\n".formatted(knee)));
+
+        assertThat(Penetrations.tooDeep(pose))
+                .extracting(Penetration::part, Penetration::into)
+                .doesNotContain(tuple("thigh.R", "shank.R"), tuple("thigh.L", "shank.L"));
     }
 
     @Test
