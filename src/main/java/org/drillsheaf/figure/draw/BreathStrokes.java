@@ -14,6 +14,11 @@ final class BreathStrokes {
     private static final double LONG = 6.2;
     private static final double SHORT = 5.0;
     private static final double HEAD = 1.1;
+    /** Turns of the strokes about the mouth that are tried, radians. */
+    private static final double[] TURNS = {0, .2, -.2, .4, -.4, .6, -.6, .8, -.8};
+
+    /** Spots of the body under the strokes that one radian of turn is worth. */
+    private static final double PER_TURN = 6;
     /** The face must be seen this much from the side. */
     private static final double LEAST_SEEN = 0.35;
 
@@ -29,8 +34,11 @@ final class BreathStrokes {
         if (length < LEAST_SEEN * 0.1 * page.mmPerStature()) {
             return Optional.empty();
         }
-        double dx = (to.x() - from.x()) / length;
-        double dy = (to.y() - from.y()) / length;
+        double straightX = (to.x() - from.x()) / length;
+        double straightY = (to.y() - from.y()) / length;
+        double turn = clearTurn(page, from, straightX, straightY);
+        double dx = straightX * StrictMath.cos(turn) - straightY * StrictMath.sin(turn);
+        double dy = straightX * StrictMath.sin(turn) + straightY * StrictMath.cos(turn);
         PathShape.Builder path = new PathShape.Builder();
         for (int i = -1; i <= 1; i++) {
             double cos = StrictMath.cos(i * SPREAD);
@@ -48,6 +56,28 @@ final class BreathStrokes {
                         DrawnPath.stroked(DrawnPath.Role.MARK, shape, Palette.PAPER, STROKE + 0.7),
                         DrawnPath.stroked(DrawnPath.Role.MARK, shape, Palette.ACCENT, STROKE)),
                 spine));
+    }
+
+    /** The smallest turn about the mouth, radians, that keeps the strokes off arms and legs as well as any does. */
+    private static double clearTurn(Page page, Spot mouth, double dx, double dy) {
+        double best = 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (double turn : TURNS) {
+            double cost = Math.abs(turn) * PER_TURN;
+            for (int i = -1; i <= 1; i++) {
+                double angle = turn + i * SPREAD;
+                double x = dx * StrictMath.cos(angle) - dy * StrictMath.sin(angle);
+                double y = dx * StrictMath.sin(angle) + dy * StrictMath.cos(angle);
+                for (double at = START + 1; at <= LONG; at += .4) {
+                    cost += page.isBody(mouth.plus(x * at, y * at)) ? 1 : 0;
+                }
+            }
+            if (cost < least - 1e-9) {
+                least = cost;
+                best = turn;
+            }
+        }
+        return best;
     }
 
     private static void stroke(PathShape.Builder path, Spot mouth, double dx, double dy, int index, boolean out) {

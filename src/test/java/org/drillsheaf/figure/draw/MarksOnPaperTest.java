@@ -66,6 +66,20 @@ class MarksOnPaperTest {
     }
 
     @Test
+    void breathGivesWayToAnArmThatLiesBeforeTheMouth() {
+        SolvedPose armAhead = ExamplePoses.solved(
+                """
+                joints: {neck: {flex: 20}, head: {nod: 10}, shoulder.R: {flex: 84}}
+                marks: [{id: breath, breath: {way: out}}]
+                """);
+        Drawing drawing = DRAWER.draw(armAhead, View.SIDE, DrawingStyle.paper(60), Annotations.NONE);
+
+        assertThat(Ink.pieces(drawing, Role.MARK))
+                .isNotEmpty()
+                .noneMatch(piece -> Ink.isBody(drawing, piece[2], piece[3]));
+    }
+
+    @Test
     void aSwingNeedsTheStartPose() {
         Drawing drawing = DRAWER.draw(LIFT, View.SIDE, DrawingStyle.paper(50), Annotations.NONE);
         assertThat(drawing.anchors()).containsKey("lift");
