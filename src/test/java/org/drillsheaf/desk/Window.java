@@ -37,6 +37,8 @@ public final class Window implements AutoCloseable {
             stage.setX(0);
             stage.setY(0);
             stage.show();
+            stage.toFront();
+            stage.requestFocus(); // windows of earlier tests may still hold the keys
             return new Window(stage);
         });
     }
@@ -66,6 +68,7 @@ public final class Window implements AutoCloseable {
 
     /** Presses keys together, the last one while the others are held. */
     public void press(KeyCode... keys) {
+        until("the window has the keys", stage::isFocused);
         on(() -> {
             Robot robot = new Robot();
             for (KeyCode key : keys) {
@@ -81,6 +84,7 @@ public final class Window implements AutoCloseable {
 
     /** Types letters into what has the focus. */
     public void type(String text) {
+        until("something has the focus", () -> scene().getFocusOwner() != null);
         for (char letter : text.toCharArray()) {
             on(() -> {
                 javafx.event.Event.fireEvent(
