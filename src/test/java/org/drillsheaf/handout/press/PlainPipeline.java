@@ -29,8 +29,9 @@ import org.xml.sax.SAXException;
  * to the page setter by a transformer. Same fonts, same tags, same archive profile; no last pass.
  */
 final class PlainPipeline {
-    private static final Pattern PICTURE =
-            Pattern.compile("<fo:external-graphic\\b([^>]*?)src=\"(?:url\\('?)?(res:picture/\\d+)'?\\)?\"([^>]*?)/>");
+    private static final Pattern PICTURE = Pattern.compile(
+            "<fo:external-graphic\\b([^>]*?)src=\"(?:url\\((?:'|&#39;|&apos;)?)?(res:picture/\\d+)(?:'|&#39;|&apos;)?\\)?\"([^>]*?)"
+                    + "(?:/>|>\\s*</fo:external-graphic>)");
 
     private final FopFactory factory;
 

@@ -101,7 +101,7 @@ public class PressBenchmark {
             Problems problems = new Problems();
             Folders folders = Folders.ofThisProgram(problems).orElseThrow();
             Knowledge knowledge = Knowledge.read(folders, problems).orElseThrow();
-            Path file = Path.of("samples", CLIENT + ".yaml");
+            Path file = Path.of("samples", "clients", CLIENT + ".yaml");
             List<ClientVisit> visits = YamlNode.parse(file.toString(), Files.readString(file), problems)
                     .flatMap(root -> ClientVisit.readAll(root, Optional.empty(), knowledge, problems))
                     .orElseThrow();
