@@ -89,6 +89,9 @@ final class Seen {
             String role = node.getAccessibleRoleDescription();
             return role != null ? role : label == null ? "" : "labelled";
         }
+        if (said.isEmpty() && node instanceof Labeled labeled && labeled.getText() != null) {
+            return labeled.getText(); // its skin would say so, but has it only from the first painted frame on
+        }
         if (said.isEmpty() && node instanceof javafx.scene.control.ScrollPane) {
             return "scrolls"; // has nothing to say; what it holds speaks
         }
