@@ -107,6 +107,7 @@ final class ProgramJson {
         json.put("considered", proof.considered());
         json.put("subsets", proof.subsets());
         json.put("ruled-out", proof.ruledOut());
+        json.put("stopped", proof.stopped());
         json.put("ties-settled", proof.tiesSettled());
         json.put("words", proof.words());
         return json;

@@ -57,6 +57,7 @@ final class Assembly {
                 answer.offered(),
                 whole(answer.looked()),
                 whole(answer.ruledOut()),
+                answer.stopped(),
                 answer.tiesSettled());
         TreeSet<String> known = new TreeSet<>(task.taught());
         return new Program(

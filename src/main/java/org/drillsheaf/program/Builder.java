@@ -2,6 +2,7 @@ package org.drillsheaf.program;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import org.drillsheaf.drill.Catalogue;
 import org.drillsheaf.drill.safety.Safety;
 import org.drillsheaf.program.build.Answer;
@@ -26,6 +27,24 @@ public final class Builder {
         this.table = table;
         this.settings = settings;
         this.exact = new ExactBuilder(new Objective(settings.order()), settings.mostSteps());
+    }
+
+    private Builder(Builder like, ExactBuilder exact) {
+        this.catalogue = like.catalogue;
+        this.safety = like.safety;
+        this.table = like.table;
+        this.settings = like.settings;
+        this.exact = exact;
+    }
+
+    /**
+     * The same builder, whose searches, and those of its explainers, end with what they have found as soon as that is asked for: a
+     * program that says how far from the best it may be, or {@link Undecided}.
+     *
+     * @param stopAsked looked at every few thousand steps, by the thread that searches; may turn true at any time
+     */
+    public Builder stoppedBy(BooleanSupplier stopAsked) {
+        return new Builder(this, exact.stoppedBy(stopAsked));
     }
 
     /** A program, the requirements that clash, or why there is no program for home. */
@@ -67,7 +86,7 @@ public final class Builder {
         }
         Answer answer = exact.solve(task);
         if (answer.kind() == Answer.Kind.NOT_DECIDED) {
-            return new Undecided(answer.looked());
+            return new Undecided(answer.looked(), answer.stopped());
         }
         if (!answer.found()) {
             return new ClashFinder(needs, offers, catalogue, tasks, exact).find();

@@ -60,30 +60,32 @@ public record Cost(int coverage, int minutes, int changes, int positionChanges, 
         return goals + ", " + used;
     }
 
-    /** How much a program of this value could be better than the other, for example {@code 3 points of weighted coverage}. */
+    /**
+     * How much a program of this value could be better than the other, at the first level where they differ: what the later ones
+     * could come to is then not known. For example {@code 3 points of weighted coverage}.
+     */
     String gapTo(Cost other) {
-        String[] nouns = {
-            "points of weighted coverage",
-            "minutes used",
-            "changes against the program before",
-            "changes of position",
-            "repeated drills",
-            "pieces of equipment"
-        };
-        int[] here = {coverage, minutes, changes, positionChanges, repeats, equipment};
-        int[] there = {
-            other.coverage, other.minutes, other.changes, other.positionChanges, other.repeats, other.equipment
-        };
-        StringBuilder text = new StringBuilder();
-        for (int i = 0; i < here.length; i++) {
-            if (there[i] > here[i]) {
-                text.append(text.length() == 0 ? "" : ", ")
-                        .append(there[i] - here[i])
-                        .append(' ')
-                        .append(nouns[i]);
-            }
+        if (coverage != other.coverage) {
+            return count(other.coverage - coverage, "point of weighted coverage", "points of weighted coverage");
         }
-        return text.toString();
+        if (minutes != other.minutes) {
+            return count(other.minutes - minutes, "minute used", "minutes used");
+        }
+        if (changes != other.changes) {
+            return count(
+                    other.changes - changes, "change against the program before", "changes against the program before");
+        }
+        if (positionChanges != other.positionChanges) {
+            return count(other.positionChanges - positionChanges, "change of position", "changes of position");
+        }
+        if (repeats != other.repeats) {
+            return count(other.repeats - repeats, "repeated drill", "repeated drills");
+        }
+        return count(other.equipment - equipment, "piece of equipment", "pieces of equipment");
+    }
+
+    private static String count(int number, String one, String many) {
+        return number + " " + (number == 1 ? one : many);
     }
 
     private static void add(StringBuilder text, int difference, String noun, boolean moreIsLess) {

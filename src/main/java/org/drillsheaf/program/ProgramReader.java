@@ -59,6 +59,7 @@ public final class ProgramReader {
                         number(proof, "considered"),
                         number(proof, "subsets"),
                         number(proof, "ruled-out"),
+                        proof.truth("stopped").orElse(false),
                         proof.truth("ties-settled").orElse(true)),
                 node.texts("known"),
                 each(node, "changes", ProgramReader::change),

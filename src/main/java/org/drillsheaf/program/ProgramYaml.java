@@ -31,6 +31,9 @@ public final class ProgramYaml {
         line(2, "considered: " + program.proof().considered());
         line(2, "subsets: " + program.proof().subsets());
         line(2, "ruled-out: " + program.proof().ruledOut());
+        if (program.proof().stopped()) {
+            line(2, "stopped: true");
+        }
         line(2, "ties-settled: " + program.proof().tiesSettled());
         line(0, "known: " + ids(program.known()));
         line(0, "phases:");

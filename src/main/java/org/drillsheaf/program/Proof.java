@@ -8,13 +8,20 @@ package org.drillsheaf.program;
  * @param considered drill and phase pairs that were offered to the builder
  * @param subsets partial choices that were looked at
  * @param ruledOut partial choices that were left because their bound was no better
+ * @param stopped the search ended because the coach stopped it
  * @param tiesSettled whether among equally good programs the first by the alphabet of its drills was found too; if not, this
  *     one is as good, and the same input still gives the same program
  */
-public record Proof(Cost value, Cost bound, int considered, int subsets, int ruledOut, boolean tiesSettled) {
+public record Proof(
+        Cost value, Cost bound, int considered, int subsets, int ruledOut, boolean stopped, boolean tiesSettled) {
 
     public boolean best() {
         return value.equals(bound);
+    }
+
+    /** How much better a program could be at most, for example {@code 3 points of weighted coverage}. */
+    public String gap() {
+        return bound.gapTo(value);
     }
 
     /** Sentences for the coach: what stays open, how that is known, what was ruled out. */
@@ -22,8 +29,8 @@ public record Proof(Cost value, Cost bound, int considered, int subsets, int rul
         String counted = " (" + considered + " places for drills offered, " + subsets + " partial choices looked at, "
                 + ruledOut + " ruled out by their bound).";
         if (!best()) {
-            return "Best found, not proved: " + value.open() + ". The best possible is at most " + bound.gapTo(value)
-                    + " better" + counted;
+            return (stopped ? "Stopped; the best found so far, not proved: " : "Best found, not proved: ")
+                    + value.open() + ". The best possible is at most " + gap() + " better" + counted;
         }
         return "Proved best: " + value.open() + ", and no other choice leaves less" + counted
                 + (tiesSettled ? "" : " Other programs are as good; not all of them were compared by name.");

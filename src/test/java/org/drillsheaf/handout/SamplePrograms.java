@@ -106,7 +106,7 @@ final class SamplePrograms {
                         Phase.SETTLE,
                         List.of(),
                         phases,
-                        new Proof(Cost.NONE, Cost.NONE, 1, 1, 0, true),
+                        new Proof(Cost.NONE, Cost.NONE, 1, 1, 0, false, true),
                         List.of(),
                         List.of(),
                         List.of()),

@@ -10,7 +10,7 @@ class ProofTest {
 
     @Test
     void aProvedProgramSaysWhatStaysOpenAndWhatWasRuledOut() {
-        Proof proof = new Proof(VALUE, VALUE, 120, 500, 400, true);
+        Proof proof = new Proof(VALUE, VALUE, 120, 500, 400, false, true);
 
         assertThat(proof.words())
                 .isEqualTo("Proved best: 29 points of weighted coverage missing, 4 minutes unused, and no other choice"
@@ -20,17 +20,26 @@ class ProofTest {
 
     @Test
     void aSearchThatEndedEarlySaysHowFarItMayBeFromTheBest() {
-        Proof proof = new Proof(VALUE, new Cost(26, 6, 0, 1, 0, 4), 120, 500, 400, false);
+        Proof proof = new Proof(VALUE, new Cost(26, 6, 0, 1, 0, 4), 120, 500, 400, false, false);
 
         assertThat(proof.best()).isFalse();
         assertThat(proof.words())
                 .startsWith("Best found, not proved: ")
-                .contains("at most 3 points of weighted coverage, 1 changes of position better");
+                .contains("The best possible is at most 3 points of weighted coverage better (");
+    }
+
+    @Test
+    void aSearchThatWasStoppedSaysSo() {
+        Proof proof = new Proof(VALUE, new Cost(29, 3, 1, 0, 0, 0), 120, 500, 400, true, false);
+
+        assertThat(proof.words())
+                .startsWith("Stopped; the best found so far, not proved: ")
+                .contains("The best possible is at most 1 minute used better (");
     }
 
     @Test
     void equalProgramsThatWereNotAllComparedAreAdmitted() {
-        assertThat(new Proof(VALUE, VALUE, 120, 500, 400, false).words())
+        assertThat(new Proof(VALUE, VALUE, 120, 500, 400, false, false).words())
                 .startsWith("Proved best")
                 .endsWith("Other programs are as good; not all of them were compared by name.");
     }

@@ -12,6 +12,7 @@ import java.util.List;
  * @param considered those that are left without drills that nothing leads up to
  * @param looked partial choices looked at
  * @param ruledOut partial choices left because their bound was no better than what was found
+ * @param stopped ended because that was asked for, so that it is not proved or ties are not settled
  * @param tiesSettled whether the drills are the first in the alphabet among all programs of this value; only asked for when
  *     ties are to be broken
  */
@@ -24,17 +25,18 @@ public record Answer(
         int considered,
         long looked,
         long ruledOut,
+        boolean stopped,
         boolean tiesSettled) {
 
     /** How it ended. */
     public enum Kind {
         /** Proved best. */
         BEST,
-        /** Ended by the cap; {@code value} minus {@code bound} says how far from the best it may be. */
+        /** Ended by the cap or stopped; {@code value} minus {@code bound} says how far from the best it may be. */
         BEST_FOUND,
         /** Proved: no program holds every rule. */
         NOTHING_FITS,
-        /** Ended by the cap before any program was found. */
+        /** Ended by the cap or stopped before any program was found. */
         NOT_DECIDED
     }
 

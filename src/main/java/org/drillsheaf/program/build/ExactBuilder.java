@@ -1,6 +1,7 @@
 package org.drillsheaf.program.build;
 
 import java.util.List;
+import java.util.function.BooleanSupplier;
 
 /** Finds the best drills for a task and proves it. Immutable and safe for several threads; the same task gives the same answer. */
 public final class ExactBuilder {
@@ -14,14 +15,29 @@ public final class ExactBuilder {
 
     private final Objective objective;
     private final long mostSteps;
+    private final BooleanSupplier stopAsked;
 
     /**
      * @param mostSteps how often a drill may be weighed for a partial choice; then the best program found so far is given, with
      *     its distance from the bound
      */
     public ExactBuilder(Objective objective, long mostSteps) {
+        this(objective, mostSteps, () -> false);
+    }
+
+    private ExactBuilder(Objective objective, long mostSteps, BooleanSupplier stopAsked) {
         this.objective = objective;
         this.mostSteps = mostSteps;
+        this.stopAsked = stopAsked;
+    }
+
+    /**
+     * The same builder, whose searches end with what they have found as soon as that is asked for.
+     *
+     * @param stopAsked looked at every few thousand steps, by the thread that searches; may turn true at any time
+     */
+    public ExactBuilder stoppedBy(BooleanSupplier stopAsked) {
+        return new ExactBuilder(objective, mostSteps, stopAsked);
     }
 
     public Objective objective() {
@@ -47,7 +63,7 @@ public final class ExactBuilder {
                 task.candidates().stream().mapToInt(c -> c.options().size()).sum();
         Model model = new Model(task);
         int considered = model.phases.stream().mapToInt(PhaseModel::size).sum();
-        Tally tally = new Tally(mostSteps);
+        Tally tally = new Tally(mostSteps, stopAsked);
         PhaseMemo memo = new PhaseMemo(model, objective, tally);
         SearchResult first = NOTHING;
         if (task.candidates().size() > MANY) {
@@ -65,7 +81,8 @@ public final class ExactBuilder {
         }
         if (!result.found()) {
             Answer.Kind kind = result.capped() ? Answer.Kind.NOT_DECIDED : Answer.Kind.NOTHING_FITS;
-            return new Answer(kind, List.of(), 0, 0, offered, considered, tally.looked, tally.ruledOut, false);
+            return new Answer(
+                    kind, List.of(), 0, 0, offered, considered, tally.looked, tally.ruledOut, tally.stopped(), false);
         }
         boolean best = !result.capped();
         List<Choice> chosen = result.drills();
@@ -87,6 +104,7 @@ public final class ExactBuilder {
                 considered,
                 tally.looked,
                 tally.ruledOut,
+                tally.stopped(),
                 settled);
     }
 

@@ -1,25 +1,43 @@
 package org.drillsheaf.program.build;
 
+import java.util.function.BooleanSupplier;
+
 /** Counts what a search did, and says when it has done enough. Not safe for several threads. */
 final class Tally {
+    private static final long BETWEEN_LOOKS = 8_192;
+
     long looked;
     long ruledOut;
     /** Drills weighed, each time one was weighed for a partial choice: the measure of work, the same on every machine. */
     private long steps;
 
     private long most;
+    private final BooleanSupplier stopAsked;
+    private long nextLook;
+    private boolean stopped;
 
-    Tally(long most) {
+    /** @param stopAsked looked at every few thousand steps */
+    Tally(long most, BooleanSupplier stopAsked) {
         this.most = most;
+        this.stopAsked = stopAsked;
     }
 
     void weighed(int drills) {
         steps += drills;
+        if (steps >= nextLook) {
+            nextLook = steps + BETWEEN_LOOKS;
+            stopped |= stopAsked.getAsBoolean();
+        }
     }
 
     /** From now on nothing that a search says is an answer. */
     boolean spent() {
-        return steps > most;
+        return stopped || steps > most;
+    }
+
+    /** Ended because that was asked for, not because the steps were used up. */
+    boolean stopped() {
+        return stopped;
     }
 
     /** Allows so many steps from here on. */

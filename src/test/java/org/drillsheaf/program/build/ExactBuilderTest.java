@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
 class ExactBuilderTest {
@@ -96,5 +97,26 @@ class ExactBuilderTest {
             }
         }
         assertThat(kinds).contains(Answer.Kind.NOT_DECIDED, Answer.Kind.BEST);
+    }
+
+    @Test
+    void aSearchThatIsStoppedGivesTheBestItHasFoundAndSaysSo() {
+        BuildTask task = RandomTasks.large(2, 300);
+        Answer best = builder.value(task);
+        Set<Answer.Kind> kinds = EnumSet.noneOf(Answer.Kind.class);
+        for (int looks = 0; looks < 4_000; looks = looks * 2 + 1) {
+            AtomicInteger left = new AtomicInteger(looks);
+            Answer stopped =
+                    builder.stoppedBy(() -> left.getAndDecrement() <= 0).value(task);
+            kinds.add(stopped.kind());
+
+            assertThat(stopped.kind()).isNotEqualTo(Answer.Kind.NOTHING_FITS);
+            assertThat(stopped.stopped()).isEqualTo(stopped.kind() != Answer.Kind.BEST);
+            if (stopped.found()) {
+                assertThat(stopped.bound()).as("after %d looks", looks).isLessThanOrEqualTo(best.value());
+                assertThat(stopped.value()).as("after %d looks", looks).isGreaterThanOrEqualTo(best.value());
+            }
+        }
+        assertThat(kinds).contains(Answer.Kind.NOT_DECIDED);
     }
 }
