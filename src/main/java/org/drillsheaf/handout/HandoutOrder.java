@@ -20,6 +20,7 @@ import org.drillsheaf.program.Program;
  * @param conditions ids of the client's conditions
  * @param conditionTexts what the client has to mind in every drill because of a condition
  * @param setUp how to get ready at home for these drills
+ * @param note the coach's own words to this client
  * @param breathOutSeconds the client's own measured breath out
  * @param signedBy the coach who checked the program; empty when nobody did
  */
@@ -32,6 +33,7 @@ public record HandoutOrder(
         Set<String> conditions,
         List<LocalText> conditionTexts,
         List<LocalText> setUp,
+        Optional<String> note,
         OptionalDouble breathOutSeconds,
         Optional<String> signedBy,
         Paper paper,

@@ -55,6 +55,7 @@ final class HandoutOrderMaker {
                         .flatMap(active -> active.condition().clientText().stream())
                         .toList(),
                 setUp(judgements.values(), now),
+                now.visit().handoutNote(),
                 breathOut(now),
                 setting.signedBy(),
                 setting.paper(),

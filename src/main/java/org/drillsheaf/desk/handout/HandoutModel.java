@@ -124,6 +124,11 @@ public final class HandoutModel {
                         client.signed()));
     }
 
+    /** Whether a program is being built for what was typed last. */
+    public boolean isBuilding() {
+        return client.evaluation().get().filter(Evaluation::mayBuild).isPresent() && !client.isBuiltForNow();
+    }
+
     /** Why a paper cannot be shown; empty when it can. */
     public Optional<String> notShown(DocumentKind kind) {
         Optional<Evaluation> read =

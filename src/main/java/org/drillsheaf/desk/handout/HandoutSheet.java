@@ -139,7 +139,7 @@ public final class HandoutSheet implements Sheet {
                 state,
                 Labels.prose(words.text("handout.keeps"), "small", "third"));
         print.setMaxWidth(Double.MAX_VALUE);
-        VBox all = new VBox(12, list, grid, room, out);
+        VBox all = new VBox(12, list, grid, new NoteView(model.client()), room, out);
         all.getStyleClass().add("choices");
         ScrollPane scroll = new ScrollPane(all);
         scroll.setFitToWidth(true);
@@ -184,6 +184,10 @@ public final class HandoutSheet implements Sheet {
     }
 
     private void make() {
+        if (made.isPresent() && model.isBuilding()) {
+            state.setText(words.text("handout.making")); // the pages stay until there are newer ones
+            return;
+        }
         Optional<String> not = model.notShown(choice.kind());
         if (not.isPresent()) {
             made = Optional.empty();

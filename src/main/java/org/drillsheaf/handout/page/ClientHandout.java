@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param cautions what this client has to mind, in the order of the drills
  * @param helpNow further signs to get help for at once, for this client only
  * @param setUp how to get ready at home, one sentence or two each
+ * @param note paragraphs of the coach's own words to this client; empty when there are none
  */
 public record ClientHandout(
         Frame frame,
@@ -32,6 +33,7 @@ public record ClientHandout(
         List<Caution> cautions,
         List<String> helpNow,
         List<Told> setUp,
+        List<String> note,
         List<DrillBlock> drills)
         implements Document {
 
@@ -55,6 +57,7 @@ public record ClientHandout(
         cautions = List.copyOf(cautions);
         helpNow = List.copyOf(helpNow);
         setUp = List.copyOf(setUp);
+        note = List.copyOf(note);
         drills = List.copyOf(drills);
     }
 
