@@ -18,7 +18,6 @@ import org.drillsheaf.store.change.Changes;
 import org.drillsheaf.store.record.ClientRecord;
 import org.drillsheaf.store.record.Content;
 import org.drillsheaf.store.record.KeptProgram;
-import org.drillsheaf.store.record.PartClash;
 import org.drillsheaf.store.record.PartKey;
 import org.drillsheaf.store.sql.StoreFailure;
 
@@ -45,7 +44,7 @@ public final class ClientCase implements AutoCloseable {
     private final ReadOnlyObjectWrapper<Optional<Evaluation.Built>> built =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<KeptProgram>> kept = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<Optional<PartClash>> clash = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<OpenClash>> clash = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final StringProperty news = new SimpleStringProperty("");
     private long typed;
 
@@ -67,7 +66,8 @@ public final class ClientCase implements AutoCloseable {
                 workplace.background(),
                 record,
                 this::layBeneath,
-                c -> clash.set(Optional.of(c)));
+                c -> clash.set(
+                        Optional.of(clash.get().map(old -> old.carriedTo(c)).orElse(c))));
         this.listening = workplace.store().changes().listen(entries -> {
             if (entries.stream().anyMatch(this::isOurs)) {
                 workplace.background().show(() -> saving.look(first.key()));
@@ -75,6 +75,7 @@ public final class ClientCase implements AutoCloseable {
         });
         readAgain();
         lookForKept();
+        saving.lookForClashes(first.key());
     }
 
     private boolean isOurs(AuditEntry entry) {
@@ -122,8 +123,8 @@ public final class ClientCase implements AutoCloseable {
         return saving.state();
     }
 
-    /** Two desks changed one field; waits for the coach. */
-    public ReadOnlyObjectProperty<Optional<PartClash>> clash() {
+    /** Two desks changed the same field; waits for the coach. */
+    public ReadOnlyObjectProperty<Optional<OpenClash>> clash() {
         return clash.getReadOnlyProperty();
     }
 
@@ -293,12 +294,13 @@ public final class ClientCase implements AutoCloseable {
                 .isPresent());
     }
 
-    /** Settles a clash with one of the two versions, whole. */
-    public void settle(boolean mine) {
-        PartClash waiting = clash.get().orElseThrow();
-        clash.set(Optional.empty());
-        Optional<Content> decided = mine ? waiting.mine() : waiting.theirs().content();
-        decided.ifPresent(content -> saving.decide(waiting, content));
+    /** Decides one field of a clash; after the last one it is settled. */
+    public void decide(OpenClash.Field field, boolean mine) {
+        OpenClash left = clash.get().orElseThrow().decide(field, mine);
+        clash.set(left.isDecided() ? Optional.empty() : Optional.of(left));
+        if (left.isDecided()) {
+            saving.decide(left);
+        }
     }
 
     private void layBeneath(List<Saving.News> parts) {

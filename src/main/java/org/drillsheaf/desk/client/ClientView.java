@@ -30,7 +30,6 @@ import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.screen.MovementTest;
 import org.drillsheaf.screen.Reading;
 import org.drillsheaf.store.record.Content;
-import org.drillsheaf.store.record.PartClash;
 import org.drillsheaf.store.record.PartKey;
 
 /** One client's page: who it is, the line of visits, what is still missing, and the sheets of the chosen visit. */
@@ -51,6 +50,7 @@ public final class ClientView extends BorderPane {
     private Label summary = new Label();
     private final ScreenSheet screen;
     private final ScreenModel answers;
+    private Optional<FieldClashView> clash = Optional.empty();
     private Guide guide = Guide.OFF;
     private int open;
     private boolean compact;
@@ -272,7 +272,8 @@ public final class ClientView extends BorderPane {
 
     private void showMessages() {
         messages.getChildren().clear();
-        client.clash().get().ifPresent(clash -> messages.getChildren().add(clash(clash)));
+        clash = client.clash().get().map(open -> new FieldClashView(client, open));
+        clash.ifPresent(messages.getChildren()::add);
         client.evaluation().get().filter(e -> e.course().isEmpty()).ifPresent(e -> e.problems().stream()
                 .limit(2)
                 .forEach(p -> messages.getChildren().add(new Message("caution", p.what() + ".", p.remedy() + "."))));
@@ -314,23 +315,11 @@ public final class ClientView extends BorderPane {
         showMessages();
     }
 
-    private Message clash(PartClash clash) {
-        List<PartClash.Field> both = clash.fields().stream()
-                .filter(f -> f.changedBy() == PartClash.ChangedBy.BOTH)
-                .toList();
-        PartClash.Field first = both.get(0);
-        Button mine = Buttons.plain(words.text("clash.mine", first.mine().orElse("–")), () -> client.settle(true));
-        Button theirs =
-                Buttons.plain(words.text("clash.theirs", first.theirs().orElse("–")), () -> client.settle(false));
-        return new Message(
-                "",
-                words.text("clash.title", clash.theirs().savedBy()),
-                words.text("clash.more", first.path().substring(1).replace('/', ' '), both.size()),
-                mine,
-                theirs);
-    }
-
     private void nextMissing() {
+        if (clash.isPresent()) {
+            clash.get().ready();
+            return;
+        }
         Missing missing = Missing.of(client.evaluation().get().flatMap(Evaluation::reading));
         if (!missing.needed().isEmpty()) {
             open(0);

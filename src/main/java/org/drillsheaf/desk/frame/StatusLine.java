@@ -30,6 +30,8 @@ public final class StatusLine extends HBox {
             saved.setText(words.text("saved.saved", words.time(done.at())));
         } else if (state instanceof Saving.State.Waits) {
             saved.setText(words.text("saved.waits"));
+        } else if (state instanceof Saving.State.Asks) {
+            saved.setText(words.text("saved.asks"));
         } else if (state instanceof Saving.State.Failed failed) {
             saved.setText(words.text("saved.failed", failed.what(), failed.remedy()));
         }

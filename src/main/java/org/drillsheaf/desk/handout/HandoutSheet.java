@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -61,6 +62,7 @@ public final class HandoutSheet implements Sheet {
     private HandoutModel.Choice choice;
     private Optional<HandoutModel.Made> made = Optional.empty();
     private Optional<HandedOut> lastOut = Optional.empty();
+    private Optional<Consumer<HandoutModel.Made>> waiting = Optional.empty();
     private boolean visible;
 
     private record Painted(HandoutModel.Made made, List<Image> images) {}
@@ -154,6 +156,7 @@ public final class HandoutSheet implements Sheet {
     }
 
     private void choose(HandoutModel.Choice wanted) {
+        waiting = Optional.empty();
         choice = wanted;
         ready();
         make();
@@ -228,6 +231,11 @@ public final class HandoutSheet implements Sheet {
             pages.show(painted.images());
             state.setText(model.notPrinted(choice.kind())
                     .orElse(words.count("handout.ready", painted.images().size())));
+            outgoing().ifPresent(paper -> {
+                Optional<Consumer<HandoutModel.Made>> asked = waiting;
+                waiting = Optional.empty();
+                asked.ifPresent(use -> use.accept(paper));
+            });
         } else {
             VBox told = new VBox(8);
             painted.made().problems().stream().limit(3).forEach(p -> told.getChildren()
@@ -248,8 +256,16 @@ public final class HandoutSheet implements Sheet {
                 .filter(m -> model.notPrinted(choice.kind()).isEmpty());
     }
 
+    /** Uses the paper in sight; one that is still being made is used when it is there. */
+    private void withPaper(Consumer<HandoutModel.Made> use) {
+        Optional<HandoutModel.Made> paper = outgoing();
+        waiting =
+                paper.isPresent() || model.notPrinted(choice.kind()).isPresent() ? Optional.empty() : Optional.of(use);
+        paper.ifPresent(use);
+    }
+
     private void print() {
-        outgoing().ifPresent(paper -> {
+        withPaper(paper -> {
             String name = printer.getValue();
             state.setText(words.text("handout.printing"));
             workplace
@@ -269,14 +285,14 @@ public final class HandoutSheet implements Sheet {
     }
 
     private void save() {
-        outgoing().ifPresent(paper -> workplace
+        withPaper(paper -> workplace
                 .dialogs()
                 .save(words.text("handout.save"), model.fileName(paper.choice().kind(), ".pdf"))
                 .ifPresent(file -> write(paper, file, paper.pdf().orElseThrow())));
     }
 
     private void mail() {
-        outgoing().ifPresent(paper -> workplace
+        withPaper(paper -> workplace
                 .dialogs()
                 .save(words.text("handout.mail"), model.fileName(paper.choice().kind(), ".eml"))
                 .ifPresent(file -> write(

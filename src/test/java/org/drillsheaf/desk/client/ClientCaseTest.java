@@ -187,9 +187,29 @@ class ClientCaseTest {
         client.edit("breath out", "", v -> v.with("/screen/breath-out/value", 12));
         assertThat(client.clash().get()).isPresent();
         assertThat(saved("/screen/breath-out/value")).contains("8");
-        client.settle(true);
+        OpenClash.Field field = client.clash().get().orElseThrow().open().get(0);
+        assertThat(field.path()).isEqualTo("/screen/breath-out/value");
+        client.decide(field, true);
         assertThat(saved("/screen/breath-out/value")).contains("12");
         assertThat(client.content().value("/screen/breath-out/value")).contains("12");
+    }
+
+    @Test
+    void aClashThatWasLeftOpenIsAskedAgainWhenTheClientIsOpened() {
+        PartKey visit = PartKey.visit(VISIT);
+        Content theirs = client.content().with("/screen/breath-out/value", 8).with("/screen/toe-touch/value", 2);
+        store.clients().save(key, visit, 1, theirs, "Joran");
+        client.edit("breath out", "", v -> v.with("/screen/breath-out/value", 12));
+        client.close();
+
+        client = open(store.clients().load(key).orElseThrow());
+        assertThat(client.content().value("/screen/breath-out/value")).contains("8");
+        client.decide(client.clash().get().orElseThrow().open().get(0), true);
+
+        assertThat(client.content().value("/screen/breath-out/value")).contains("12");
+        assertThat(saved("/screen/breath-out/value")).contains("12");
+        assertThat(saved("/screen/toe-touch/value")).contains("2");
+        assertThat(store.clients().openClashes(key)).isEmpty();
     }
 
     @Test
