@@ -262,6 +262,36 @@ final class RecordTest {
 
     @ParameterizedTest
     @EnumSource
+    void aNewNameIsFoundInItsPlaceAndTheOldOneNoLonger(Engines engine) {
+        StoreAddress address = engine.address(folder);
+        try (Passphrase passphrase = Engines.passphrase();
+                Store store = Store.create(address, passphrase, Engines.CLOCK)) {
+            UUID client = odile(store);
+            for (String id : List.of("b", "a")) { // two that are called the same, and stay
+                String other = Engines.sample("odile-farrant").replace("id: odile-farrant", "id: " + id);
+                store.clients().add(text(other), WHO);
+            }
+            assertThat(store.search().clients("odile", 10)).hasSize(3);
+            Part block = store.clients()
+                    .load(client)
+                    .orElseThrow()
+                    .part(PartKey.CLIENT)
+                    .orElseThrow();
+            Content renamed = block.content().orElseThrow().with("/name", "Zoë Mirande");
+            store.clients().save(client, PartKey.CLIENT, block.version(), renamed, WHO);
+            store.search().refresh(client);
+            assertThat(store.search().clients("mira", 10))
+                    .extracting(line -> line.key())
+                    .containsExactly(client);
+            assertThat(store.search().clients("farrant odile", 10))
+                    .as("her id still says so, and the names come first")
+                    .extracting(line -> line.name())
+                    .containsExactly("Odile Farrant", "Odile Farrant", "Zoë Mirande");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
     void oneIdIsOneClient(Engines engine) {
         StoreAddress address = engine.address(folder);
         try (Passphrase passphrase = Engines.passphrase();

@@ -32,7 +32,7 @@ public final class Database implements AutoCloseable {
      * H2 in the ways of PostgreSQL, so that one SQL serves both; each commit written at once; no trace file, because it would
      * hold statements in clear.
      */
-    private static final String H2_SETTINGS = ";CIPHER=AES;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE"
+    static final String H2_SETTINGS = ";CIPHER=AES;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE"
             + ";DEFAULT_NULL_ORDERING=HIGH;WRITE_DELAY=0;TRACE_LEVEL_FILE=0;TRACE_LEVEL_SYSTEM_OUT=0;LOCK_TIMEOUT=5000";
 
     private final StoreAddress address;
