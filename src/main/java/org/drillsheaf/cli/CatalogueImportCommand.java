@@ -68,7 +68,7 @@ final class CatalogueImportCommand implements Callable<Integer> {
     private @Nullable LocalDate today;
 
     @Option(names = "--format", defaultValue = "text", description = "text or json (default: ${DEFAULT-VALUE}).")
-    private CheckCommand.Format format;
+    private Format format;
 
     /** The sides in the words of the command line. */
     enum Side {
@@ -93,7 +93,7 @@ final class CatalogueImportCommand implements Callable<Integer> {
         }
         ImportReport report = new ImportReport(plan, apply, isApplied);
         PrintWriter out = spec.commandLine().getOut();
-        if (format == CheckCommand.Format.json) {
+        if (format == Format.json) {
             out.println(report.json());
         } else {
             report.print(out);

@@ -69,23 +69,7 @@ final class HandoutOrderMaker {
         }
         List<String> languages = new ArrayList<>(setting.language().stream().toList());
         client.languages().stream().filter(l -> !languages.contains(l)).forEach(languages::add);
-        return new Client(
-                client.id(),
-                client.name(),
-                client.called(),
-                client.born(),
-                client.sex(),
-                client.statureCentimetres(),
-                client.massKilograms(),
-                languages,
-                client.paper(),
-                client.print(),
-                client.coach(),
-                client.equipment(),
-                client.avoid(),
-                client.minutesPerSession(),
-                client.sessionsPerWeek(),
-                client.wish());
+        return client.speaking(languages);
     }
 
     /** What the house says about chairs, bands, floors and getting up, as far as it concerns these drills and this client. */
