@@ -52,7 +52,7 @@ public final class DeskRun implements AutoCloseable {
         }
 
         @Override
-        public List<Path> open(String title, String what, String ending) {
+        public List<Path> open(String title, String what, String... endings) {
             return next.stream().toList();
         }
 

@@ -14,14 +14,16 @@ public final class DrillsPage implements Page {
     private final DrillsPlace place;
     private final Words words;
 
-    public DrillsPage(Workplace workplace) {
+    /** @param changed is told when a drill of the house was written */
+    public DrillsPage(Workplace workplace, Runnable changed) {
         words = workplace.words();
         place = new DrillsPlace(
                 workplace.folders(),
                 Optional.of(new RevisionShelf(workplace.store().drills(), workplace.coach(), words)),
                 words,
                 workplace.clock(),
-                workplace.background());
+                workplace.background(),
+                changed);
     }
 
     @Override

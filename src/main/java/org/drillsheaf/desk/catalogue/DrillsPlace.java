@@ -34,6 +34,7 @@ public final class DrillsPlace extends BorderPane {
     private final Words words;
     private final Clock clock;
     private final Background background;
+    private final Runnable changed;
     private final DrillFolder folder;
     private final DrillPictures pictures;
     private @Nullable DrillShelf shelf;
@@ -44,14 +45,23 @@ public final class DrillsPlace extends BorderPane {
     private boolean poseOpen;
     private boolean listWanted = true;
 
-    /** @param revisions keeps every version in the record; empty while no record is open */
+    /**
+     * @param revisions keeps every version in the record; empty while no record is open
+     * @param changed is told when a drill of the house was written
+     */
     public DrillsPlace(
-            Folders folders, Optional<RevisionShelf> revisions, Words words, Clock clock, Background background) {
+            Folders folders,
+            Optional<RevisionShelf> revisions,
+            Words words,
+            Clock clock,
+            Background background,
+            Runnable changed) {
         this.folders = folders;
         this.revisions = revisions;
         this.words = words;
         this.clock = clock;
         this.background = background;
+        this.changed = changed;
         this.folder = new DrillFolder(folders);
         this.pictures = new DrillPictures(
                 work -> background.run(
@@ -196,7 +206,10 @@ public final class DrillsPlace extends BorderPane {
                 read.library().catalogue().words(),
                 words,
                 background,
-                () -> read(Optional.of(opened.id())),
+                () -> {
+                    read(Optional.of(opened.id()));
+                    changed.run();
+                },
                 this::widen,
                 this::showList);
         page = opening;

@@ -50,10 +50,20 @@ public final class ClientCase implements AutoCloseable {
 
     /** @param date the visit to open; the client must have it */
     public ClientCase(Workplace workplace, Evaluator evaluator, ClientRecord record, LocalDate date) {
+        this(workplace, evaluator, record, date, new History<>(ClientDraft.of(record)));
+    }
+
+    /** @param before what can be taken back; it counts only if the record stands where it ends */
+    ClientCase(
+            Workplace workplace,
+            Evaluator evaluator,
+            ClientRecord record,
+            LocalDate date,
+            History<ClientDraft> before) {
         this.workplace = workplace;
         this.evaluator = evaluator;
         ClientDraft first = ClientDraft.of(record);
-        this.history = new History<>(first);
+        this.history = before.now().equals(first) ? before : new History<>(first);
         this.draft = new ReadOnlyObjectWrapper<>(first);
         this.visit = new ReadOnlyObjectWrapper<>(date);
         this.reading = new Lane(workplace.background());
@@ -160,6 +170,10 @@ public final class ClientCase implements AutoCloseable {
     public void change(String name, String group, UnaryOperator<ClientDraft> change) {
         history.put(name, group, change.apply(history.now()));
         follow();
+    }
+
+    History<ClientDraft> history() {
+        return history;
     }
 
     /** Ends a group of steps. */

@@ -12,7 +12,7 @@ import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.store.record.Content;
 
-/** The coach's own words to the client. They belong to the visit, and stand at the end of the handout as they were typed. */
+/** The coach's own words to the client. They belong to the visit, and stand in the handout as they were typed. */
 final class NoteView extends VBox {
     /** As many signs as the client's file takes; more than a page. */
     private static final int MOST = 5000;

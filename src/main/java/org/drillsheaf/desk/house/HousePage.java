@@ -35,6 +35,7 @@ public final class HousePage implements Page {
                 look(),
                 locking(),
                 new ClinicView(workplace),
+                new OwnFilesView(workplace, actions),
                 new RecordView(workplace, actions));
         all.getStyleClass().add("house");
         scroll.setContent(all);

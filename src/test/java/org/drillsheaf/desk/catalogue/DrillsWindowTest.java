@@ -35,7 +35,7 @@ class DrillsWindowTest {
         try (Window window = Window.open(
                 () -> {
                     Folders folders = new Folders(Path.of("").toAbsolutePath(), clinic);
-                    place = new DrillsPlace(folders, Optional.empty(), Words.in("en"), TODAY, BACKGROUND);
+                    place = new DrillsPlace(folders, Optional.empty(), Words.in("en"), TODAY, BACKGROUND, () -> {});
                     return place;
                 },
                 DeskSettings.FIRST)) {
