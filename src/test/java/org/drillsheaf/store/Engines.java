@@ -12,6 +12,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.drillsheaf.store.sql.Database;
+import org.drillsheaf.store.sql.FileKey;
 import org.drillsheaf.store.sql.Migrations;
 import org.drillsheaf.store.sql.Passphrase;
 import org.drillsheaf.store.sql.StoreAddress;
@@ -48,9 +49,12 @@ enum Engines {
         }
     }
 
-    /** A statement past the record, as somebody with the server's password could do it. */
+    /** A statement past the record, as somebody with the password could do it. */
     static void behindOurBack(StoreAddress address, String sql) throws SQLException {
-        try (Connection connection = TestServer.connect((StoreAddress.Server) address)) {
+        try (Passphrase passphrase = passphrase();
+                Connection connection = address instanceof StoreAddress.File file
+                        ? FileKey.connect(file, passphrase)
+                        : TestServer.connect((StoreAddress.Server) address)) {
             connection.createStatement().execute(sql);
         }
     }
