@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleStringProperty;
@@ -20,6 +22,7 @@ import org.drillsheaf.store.record.Content;
 import org.drillsheaf.store.record.KeptProgram;
 import org.drillsheaf.store.record.PartKey;
 import org.drillsheaf.store.sql.StoreFailure;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One client on the desk: the draft with its history, the chosen visit, what it means, and its saving. What all sheets of the
@@ -28,6 +31,9 @@ import org.drillsheaf.store.sql.StoreFailure;
 public final class ClientCase implements AutoCloseable {
     /** A program is built when nothing was typed for so long. */
     private static final Duration PAUSE = Duration.ofMillis(120);
+
+    /** A search that takes longer is shown, with a way to stop it. */
+    private static final Duration LONG = Duration.ofMillis(400);
 
     private final Workplace workplace;
     private final Evaluator evaluator;
@@ -46,6 +52,8 @@ public final class ClientCase implements AutoCloseable {
     private final ReadOnlyObjectWrapper<Optional<KeptProgram>> kept = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<OpenClash>> clash = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final StringProperty news = new SimpleStringProperty("");
+    private final ReadOnlyBooleanWrapper searchIsLong = new ReadOnlyBooleanWrapper();
+    private @Nullable Search search;
     private long typed;
 
     /** @param date the visit to open; the client must have it */
@@ -249,22 +257,71 @@ public final class ClientCase implements AutoCloseable {
                 e -> news.set(String.valueOf(e.getMessage())));
     }
 
-    /** Builds the program for what is typed, unless that is done already. */
+    /** Builds the program for what is typed, unless that is done or under way already. */
     public void buildNow() {
-        Optional<Evaluation> now = evaluation.get().filter(Evaluation::mayBuild);
-        if (now.isEmpty() || isBuiltForNow()) {
-            return;
+        evaluation.get().filter(Evaluation::mayBuild).ifPresent(now -> {
+            boolean underWay = search != null && search.of == now;
+            if (!isBuiltForNow() && !underWay) {
+                build(now);
+            }
+        });
+    }
+
+    /** Ends a search that takes long; the best program found so far comes, and says that it is not proved. */
+    public void stopSearch() {
+        if (search != null) {
+            search.stopped = true;
         }
+    }
+
+    /** Searches again after a stop. */
+    public void searchAgain() {
+        evaluation.get().filter(Evaluation::mayBuild).ifPresent(this::build);
+    }
+
+    private void build(Evaluation now) {
+        if (search != null) {
+            search.wanted = false;
+            search.stopped = true; // nobody waits for the program of what was typed before
+        }
+        Search mine = new Search(now);
+        search = mine;
+        workplace.background().later(LONG, () -> searchIsLong.set(search != null));
         building.run(
-                () -> evaluator.build(now.get()),
+                () -> evaluator.build(now, () -> mine.stopped),
                 result -> {
-                    boolean known =
-                            built.get().filter(b -> b.of() == result.of()).isPresent();
-                    if (!known && result.of().date().equals(visit.get())) {
+                    end(mine);
+                    if (mine.wanted && result.of().date().equals(visit.get())) {
                         built.set(Optional.of(result));
                     }
                 },
-                e -> news.set(String.valueOf(e.getMessage())));
+                e -> {
+                    end(mine);
+                    news.set(String.valueOf(e.getMessage()));
+                });
+    }
+
+    private void end(Search ended) {
+        if (search == ended) {
+            search = null;
+            searchIsLong.set(false);
+        }
+    }
+
+    /** A program is being searched for, and the coach would wonder. */
+    public ReadOnlyBooleanProperty searchIsLong() {
+        return searchIsLong.getReadOnlyProperty();
+    }
+
+    /** One search for a program. */
+    private static final class Search {
+        private final Evaluation of;
+        private volatile boolean stopped;
+        private boolean wanted = true;
+
+        Search(Evaluation of) {
+            this.of = of;
+        }
     }
 
     private void lookForKept() {
@@ -336,6 +393,7 @@ public final class ClientCase implements AutoCloseable {
     @Override
     public void close() {
         listening.close();
+        stopSearch();
         try {
             saving.flush();
         } catch (StoreFailure e) {
