@@ -23,6 +23,7 @@ public final class DrillsPage implements Page {
                 words,
                 workplace.clock(),
                 workplace.background(),
+                workplace.dialogs(),
                 changed);
     }
 

@@ -14,9 +14,12 @@ import javafx.scene.layout.VBox;
 import org.drillsheaf.Problem;
 import org.drillsheaf.Problems;
 import org.drillsheaf.course.Folders;
+import org.drillsheaf.desk.Dialogs;
 import org.drillsheaf.desk.drill.DrillFolder;
 import org.drillsheaf.desk.drill.DrillModel;
 import org.drillsheaf.desk.drill.RevisionShelf;
+import org.drillsheaf.desk.incoming.ImportModel;
+import org.drillsheaf.desk.incoming.ImportView;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.words.Words;
@@ -34,6 +37,7 @@ public final class DrillsPlace extends BorderPane {
     private final Words words;
     private final Clock clock;
     private final Background background;
+    private final Dialogs dialogs;
     private final Runnable changed;
     private final DrillFolder folder;
     private final DrillPictures pictures;
@@ -55,12 +59,14 @@ public final class DrillsPlace extends BorderPane {
             Words words,
             Clock clock,
             Background background,
+            Dialogs dialogs,
             Runnable changed) {
         this.folders = folders;
         this.revisions = revisions;
         this.words = words;
         this.clock = clock;
         this.background = background;
+        this.dialogs = dialogs;
         this.changed = changed;
         this.folder = new DrillFolder(folders);
         this.pictures = new DrillPictures(
@@ -170,7 +176,8 @@ public final class DrillsPlace extends BorderPane {
 
     private HBox actions() {
         Button copy = Buttons.plain(words.text("drills.copy"), this::copy);
-        HBox actions = new HBox(8, copy);
+        Button in = Buttons.plain(words.text("drills.bring-in"), this::bringIn);
+        HBox actions = new HBox(8, copy, in);
         actions.getStyleClass().add("drills-actions");
         return actions;
     }
@@ -241,6 +248,39 @@ public final class DrillsPlace extends BorderPane {
         listWanted = true;
         arrange();
         Optional.ofNullable(list).ifPresent(CatalogueList::focusSearch);
+    }
+
+    /** Shows what a file of drills would change. */
+    private void bringIn() {
+        DrillPage now = page;
+        if (now != null && now.model().draft().changed().get()) {
+            now.remind(words.text("drill.keep-first"));
+            return;
+        }
+        dialogs.open(words.text("drills.bring-in"), words.text("drills.files"), "*.zip", "*.xlsx", "*.csv").stream()
+                .findFirst()
+                .ifPresent(file -> {
+                    ImportView view = new ImportView(
+                            new ImportModel(folders, revisions, clock),
+                            words,
+                            background,
+                            () -> {
+                                read(Optional.empty());
+                                changed.run();
+                            },
+                            this::closeImport);
+                    page = null;
+                    setCenter(view);
+                    arrange();
+                    view.look(file);
+                });
+    }
+
+    private void closeImport() {
+        message(words.text("drills.choose"));
+        listWanted = true;
+        arrange();
+        showList();
     }
 
     /** A drill of the clinic's own that begins like the open one. */
