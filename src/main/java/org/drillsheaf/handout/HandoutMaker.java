@@ -85,9 +85,14 @@ public final class HandoutMaker {
                 order.conditions().contains("pregnancy")
                         ? List.of(messages.say("stop.help.pregnancy", Map.of()))
                         : List.of(),
-                order.setUp().stream().map(text -> Told.best(text, languages)).toList(),
+                told(order.setUp(), languages),
+                told(order.whileTraining(), languages),
                 order.note().map(HandoutMaker::paragraphs).orElse(List.of()),
                 blocks));
+    }
+
+    private static List<Told> told(List<LocalText> texts, List<String> languages) {
+        return texts.stream().map(text -> Told.best(text, languages)).toList();
     }
 
     /** What a coach typed, line by line. A word that is longer than any line is broken, so that none leaves the page. */

@@ -175,6 +175,7 @@ public final class BlockPrinter {
                 Set.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 Optional.empty(),
                 OptionalDouble.empty(),
                 Optional.of("Trial"),
