@@ -36,6 +36,9 @@ import org.drillsheaf.store.record.PartKey;
 public final class ClientView extends BorderPane {
     private static final double LEAST_WIDTH_EM = 76;
 
+    /** Under this the strips leave their room to numbers and words. */
+    private static final double STRIPS_WIDTH_EM = 46;
+
     private final ClientCase client;
     private final Words words;
     private final Runnable back;
@@ -111,14 +114,19 @@ public final class ClientView extends BorderPane {
 
     /** Under about 76 em of width the sheets are laid out for little room, and closed edges share one row. */
     private void fit() {
-        double em = line.getHeight() / VisitLine.HEIGHT_EM;
+        double em = line.em();
         boolean little = em > 0 && getWidth() < LEAST_WIDTH_EM * em;
+        getStyleClass().remove("tiny");
+        if (em > 0 && getWidth() < STRIPS_WIDTH_EM * em) {
+            getStyleClass().add("tiny");
+        }
         if (em > 0 && little != compact) {
             compact = little;
             getStyleClass().remove("compact");
             if (little) {
                 getStyleClass().add("compact");
             }
+            line.compact(little);
             all.forEach(sheet -> sheet.compact(little));
             layoutSheets();
         }

@@ -43,6 +43,7 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
     private @Nullable Program drawn;
     private Optional<EntryView> selected = Optional.empty();
     private boolean waitsForEntries;
+    private boolean little;
 
     public ProgramSheet(ClientCase client, IntConsumer open) {
         this.model = new ProgramModel(client);
@@ -151,7 +152,7 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
         HBox row = new HBox();
         int target = shown.built().planning().needs().client().minutesPerSession();
         for (PhasePlan plan : shown.program().phases()) {
-            PhaseColumn column = new PhaseColumn(model, words, plan, target, this);
+            PhaseColumn column = new PhaseColumn(model, words, plan, target, little, this);
             HBox.setHgrow(column, Priority.ALWAYS);
             columns.add(column);
             row.getChildren().add(column);
@@ -320,6 +321,12 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
     @Override
     public Parent content() {
         return pane;
+    }
+
+    @Override
+    public void compact(boolean now) {
+        little = now;
+        model.shown().ifPresent(this::draw);
     }
 
     @Override

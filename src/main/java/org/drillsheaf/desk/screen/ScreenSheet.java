@@ -73,13 +73,14 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
         javafx.scene.control.Label test = Labels.text(words.text("screen.test"), "column-head");
         HBox.setHgrow(test, Priority.ALWAYS);
         test.setMaxWidth(Double.MAX_VALUE);
+        HBox sides = new HBox(column("side.left", "col-side"), column("side.right", "col-side"));
+        sides.setNodeOrientation(javafx.geometry.NodeOrientation.LEFT_TO_RIGHT);
         head.getChildren()
                 .addAll(
                         Labels.text(words.text("screen.position"), "column-head", "col-position"),
                         test,
                         Labels.text("", "col-unit"),
-                        column("side.left", "col-side"),
-                        column("side.right", "col-side"),
+                        sides,
                         Labels.text(words.text("screen.last"), "column-head", "col-last"),
                         Labels.text(words.text("screen.since"), "column-head", "col-since"));
         head.setStyle("-fx-border-color: transparent transparent -ds-ink-2 transparent; -fx-border-width: 1px;");
