@@ -81,7 +81,7 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
         this.clock = clock;
         this.background = background;
         this.dialogs = dialogs;
-        this.opening = new Opening(folders, clock);
+        this.opening = new Opening(folders, records, clock);
         this.settings = file.read();
         this.words = Words.in(settings.language());
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();

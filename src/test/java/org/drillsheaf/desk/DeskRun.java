@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
@@ -35,6 +36,7 @@ public final class DeskRun implements AutoCloseable {
     public static final Clock TODAY = Clock.fixed(Instant.parse("2026-06-04T10:42:00Z"), ZoneOffset.UTC);
 
     private static final long PATIENCE_MILLISECONDS = 120_000;
+    private static final List<Throwable> UNCAUGHT = new CopyOnWriteArrayList<>();
     private static boolean started;
 
     private final DeskWindow window;
@@ -101,6 +103,10 @@ public final class DeskRun implements AutoCloseable {
         Platform.setImplicitExit(false);
         up.join();
         fx(() -> {
+            Thread.currentThread().setUncaughtExceptionHandler((thread, failure) -> {
+                failure.printStackTrace();
+                UNCAUGHT.add(failure);
+            });
             Look.prepare();
             return true;
         });
@@ -151,6 +157,16 @@ public final class DeskRun implements AutoCloseable {
 
     public Scene scene() {
         return window.scene();
+    }
+
+    /** Gives this window the keys when several are open. */
+    public void toFront() {
+        fx(() -> {
+            stage.toFront();
+            stage.requestFocus();
+            return true;
+        });
+        until("the window has the keys", stage::isFocused);
     }
 
     /** The folder in which the next saved file lands, or the file that is opened. */
@@ -301,5 +317,10 @@ public final class DeskRun implements AutoCloseable {
             window.end();
             return true;
         });
+        List<Throwable> failures = List.copyOf(UNCAUGHT);
+        UNCAUGHT.clear();
+        if (!failures.isEmpty()) {
+            throw new AssertionError("something broke in the window meanwhile", failures.get(0));
+        }
     }
 }

@@ -47,7 +47,7 @@ public final class DrillsPage implements Page {
 
     @Override
     public boolean pressed(KeyEvent key) {
-        return place.page().filter(p -> p.pressed(key)).isPresent();
+        return place.pressed(key) || place.page().filter(p -> p.pressed(key)).isPresent();
     }
 
     @Override

@@ -80,9 +80,7 @@ public final class DrillsPlace extends BorderPane {
                 background::show);
         getStyleClass().add("drills-place");
         addEventFilter(KeyEvent.KEY_PRESSED, e -> {
-            boolean back = e.isAltDown() && e.getCode() == KeyCode.LEFT;
-            if ((back || e.isShortcutDown() && e.getCode() == KeyCode.F) && list != null) {
-                showList();
+            if (pressed(e)) {
                 e.consume();
             }
         });
@@ -93,6 +91,16 @@ public final class DrillsPlace extends BorderPane {
             }
         });
         read(Optional.empty());
+    }
+
+    /** The keys that lead to the list, from wherever the focus is. */
+    boolean pressed(KeyEvent key) {
+        boolean back = key.isAltDown() && key.getCode() == KeyCode.LEFT;
+        if (list != null && (back || key.isShortcutDown() && key.getCode() == KeyCode.F)) {
+            showList();
+            return true;
+        }
+        return false;
     }
 
     private void message(String text) {
@@ -146,6 +154,9 @@ public final class DrillsPlace extends BorderPane {
             VBox.setVgrow(list, javafx.scene.layout.Priority.ALWAYS);
             beside.getStyleClass().add("drills-side");
             message(words.text("drills.choose"));
+            if (getScene() != null) {
+                list.focusSearch(); // whoever came here while the drills were read goes on by typing
+            }
         } else {
             model.show(read.shelf.library().catalogue().words(), read.entries);
         }

@@ -29,9 +29,6 @@ import org.jspecify.annotations.Nullable;
  * page share. Belongs to the toolkit's thread.
  */
 public final class ClientCase implements AutoCloseable {
-    /** A program is built when nothing was typed for so long. */
-    private static final Duration PAUSE = Duration.ofMillis(120);
-
     /** A search that takes longer is shown, with a way to stop it. */
     private static final Duration LONG = Duration.ofMillis(400);
 
@@ -54,7 +51,6 @@ public final class ClientCase implements AutoCloseable {
     private final StringProperty news = new SimpleStringProperty("");
     private final ReadOnlyBooleanWrapper searchIsLong = new ReadOnlyBooleanWrapper();
     private @Nullable Search search;
-    private long typed;
 
     /** @param date the visit to open; the client must have it */
     public ClientCase(Workplace workplace, Evaluator evaluator, ClientRecord record, LocalDate date) {
@@ -228,10 +224,11 @@ public final class ClientCase implements AutoCloseable {
     /** Opens another visit of the client. */
     public void choose(LocalDate date) {
         if (!date.equals(visit.get()) && draft.get().visits().contains(date)) {
-            visit.set(date);
+            // The day comes last: until then nothing may be taken for what belongs to it.
             evaluation.set(Optional.empty());
             built.set(Optional.empty());
             kept.set(Optional.empty());
+            visit.set(date);
             readAgain();
             lookForKept();
         }
@@ -240,7 +237,6 @@ public final class ClientCase implements AutoCloseable {
     private void readAgain() {
         ClientDraft now = draft.get();
         LocalDate date = visit.get();
-        long turn = ++typed;
         reading.run(
                 () -> evaluator.read(now, date),
                 result -> {
@@ -248,11 +244,7 @@ public final class ClientCase implements AutoCloseable {
                         return;
                     }
                     evaluation.set(Optional.of(result));
-                    workplace.background().later(PAUSE, () -> {
-                        if (turn == typed) {
-                            buildNow();
-                        }
-                    });
+                    buildNow(); // at every key: a search that is overtaken ends itself
                 },
                 e -> news.set(String.valueOf(e.getMessage())));
     }

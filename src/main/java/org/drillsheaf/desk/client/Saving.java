@@ -37,6 +37,7 @@ public final class Saving {
     private final ReadOnlyObjectWrapper<State> state = new ReadOnlyObjectWrapper<>(State.READY);
     private final Consumer<List<News>> beneath;
     private final Consumer<OpenClash> clashed;
+    private int onTheirWay;
     private volatile ClientDraft latest;
     private volatile boolean waits;
 
@@ -105,7 +106,17 @@ public final class Saving {
     public void save(ClientDraft draft) {
         latest = draft;
         state.set(new State.OnItsWay());
-        background.run(this::write, this::written, this::failed);
+        onTheirWay++;
+        background.run(
+                this::write,
+                clash -> {
+                    onTheirWay--;
+                    written(clash);
+                },
+                e -> {
+                    onTheirWay--;
+                    failed(e);
+                });
     }
 
     /**
@@ -149,7 +160,8 @@ public final class Saving {
     private void written(Optional<PartClash> clash) {
         if (clash.isPresent()) {
             settle(OpenClash.live(clash.get()));
-        } else {
+        } else if (onTheirWay == 0) {
+            // With another save on its way the newest value is perhaps not on the disk yet.
             state.set(waits ? new State.Waits() : new State.Saved(LocalTime.now(clock)));
         }
     }

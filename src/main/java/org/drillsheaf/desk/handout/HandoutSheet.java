@@ -27,12 +27,12 @@ import javafx.scene.layout.VBox;
 import org.drillsheaf.client.Paper;
 import org.drillsheaf.desk.Workplace;
 import org.drillsheaf.desk.client.ClientCase;
-import org.drillsheaf.desk.client.Named;
 import org.drillsheaf.desk.client.Sheet;
 import org.drillsheaf.desk.frame.Page;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.look.Message;
+import org.drillsheaf.desk.look.Named;
 import org.drillsheaf.desk.look.Readiness;
 import org.drillsheaf.desk.look.Segments;
 import org.drillsheaf.desk.words.Words;
@@ -108,7 +108,7 @@ public final class HandoutSheet implements Sheet {
         language.getItems().add("");
         language.getItems().addAll(HandoutModel.LANGUAGES);
         language.setConverter(
-                new Named(tag -> tag.isEmpty() ? words.text("handout.own-language") : words.text("language." + tag)));
+                new Named<>(tag -> tag.isEmpty() ? words.text("handout.own-language") : words.text("language." + tag)));
         language.setValue("");
         language.setAccessibleText(words.text("look.language"));
         language.setOnAction(

@@ -10,11 +10,11 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.Problem;
 import org.drillsheaf.desk.Workplace;
-import org.drillsheaf.desk.client.Named;
 import org.drillsheaf.desk.frame.FrameView;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.look.Message;
+import org.drillsheaf.desk.look.Named;
 import org.drillsheaf.desk.words.Words;
 
 /** The clinic's own tests, phases and templates: which there are, what differs from ours, and what is wrong with them. */
@@ -39,7 +39,7 @@ final class OwnFilesView extends VBox {
         getStyleClass().add("house-part");
         more.setPromptText(words.text("own.choose"));
         more.setAccessibleText(words.text("own.choose"));
-        more.setConverter(new Named(name -> name));
+        more.setConverter(new Named<>(name -> name));
         Button begin = Buttons.plain(words.text("own.begin"), this::begin);
         Button check = Buttons.plain(words.text("own.check"), this::check);
         Button folder = Buttons.plain(words.text("own.folder"), () -> open(files.folder()));

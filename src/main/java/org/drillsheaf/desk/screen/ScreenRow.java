@@ -172,6 +172,13 @@ final class ScreenRow extends VBox {
             table.vertical(cell, 1);
         } else if (key.getCode() == KeyCode.UP) {
             table.vertical(cell, -1);
+        } else if (key.getCode() == KeyCode.Z && key.isShortcutDown()) {
+            // The field would take back its own letters only, and write them as a new step.
+            if (key.isShiftDown()) {
+                model.client().redo();
+            } else {
+                model.client().undo();
+            }
         } else if (key.getCode() == KeyCode.P && plain(key)) {
             model.togglePain(cell.entry(), words.text("undo.pain", cell.name()));
         } else if (key.getCode() == KeyCode.N && plain(key)) {
