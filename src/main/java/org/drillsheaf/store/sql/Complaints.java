@@ -48,7 +48,8 @@ public final class Complaints {
                         kind,
                         place,
                         "The record is open in another window or program",
-                        "Close that one first; meanwhile the newest backup can be looked into");
+                        "Close that one first; meanwhile the newest backup can be looked into (the folder of backups"
+                                + " lies beside the record)");
             case WRONG_PASSPHRASE ->
                 address instanceof StoreAddress.File
                         ? new StoreFailure(

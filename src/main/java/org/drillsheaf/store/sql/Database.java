@@ -227,12 +227,14 @@ public final class Database implements AutoCloseable {
     public void copyFile(StoreAddress.File copy) {
         Path zip = copy.file().resolveSibling(copy.file().getFileName() + ".zip");
         try {
-            execute("BACKUP TO ?", zip.toString()); // the pages as they lie in the file, encrypted
-            try (ZipInputStream packed = new ZipInputStream(Files.newInputStream(zip))) {
-                packed.getNextEntry();
-                Files.copy(packed, copy.file());
+            try {
+                execute("BACKUP TO ?", zip.toString()); // the pages as they lie in the file, encrypted
+                try (ZipInputStream packed = new ZipInputStream(Files.newInputStream(zip))) {
+                    packed.getNextEntry();
+                    Files.copy(packed, copy.file());
+                }
             } finally {
-                Files.deleteIfExists(zip);
+                Files.deleteIfExists(zip); // on a full disk most of all
             }
             try (FileChannel written = FileChannel.open(copy.file(), StandardOpenOption.WRITE)) {
                 written.force(true);

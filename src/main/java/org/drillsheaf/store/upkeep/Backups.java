@@ -104,7 +104,7 @@ public final class Backups implements AutoCloseable {
         Instant made = clock.instant().truncatedTo(ChronoUnit.MILLIS);
         BackupFolder folder = new BackupFolder((StoreAddress.File) database.address());
         StoreAddress.File place = folder.place(made);
-        StoreAddress.File part = place.beside("part");
+        StoreAddress.File part = folder.unfinished();
         try {
             Files.deleteIfExists(part.file()); // left behind by a backup that was broken off
             database.copyFile(part);
