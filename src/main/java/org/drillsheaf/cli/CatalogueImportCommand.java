@@ -18,8 +18,6 @@ import org.drillsheaf.exchange.ImportPlan;
 import org.drillsheaf.exchange.ImportPlanner;
 import org.drillsheaf.exchange.Incoming;
 import org.drillsheaf.exchange.IncomingCheck;
-import org.drillsheaf.exchange.file.FileKind;
-import org.drillsheaf.exchange.file.IncomingFile;
 import org.drillsheaf.exchange.merge.Take;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -70,7 +68,7 @@ final class CatalogueImportCommand implements Callable<Integer> {
     private @Nullable LocalDate today;
 
     @Option(names = "--format", defaultValue = "text", description = "text or json (default: ${DEFAULT-VALUE}).")
-    private Format format;
+    private CheckCommand.Format format;
 
     /** The sides in the words of the command line. */
     enum Side {
@@ -95,7 +93,7 @@ final class CatalogueImportCommand implements Callable<Integer> {
         }
         ImportReport report = new ImportReport(plan, apply, isApplied);
         PrintWriter out = spec.commandLine().getOut();
-        if (format == Format.json) {
+        if (format == CheckCommand.Format.json) {
             out.println(report.json());
         } else {
             report.print(out);
@@ -104,10 +102,8 @@ final class CatalogueImportCommand implements Callable<Integer> {
     }
 
     private ImportPlan plan(Folders folders) {
-        Problems name = new Problems();
-        FileKind.of(file, name);
-        BadInput.stopAtErrors(name);
         try (Progress progress = new Progress(spec.commandLine().getErr())) {
+            CatalogueFile.kind(file);
             progress.stage("Reading the catalogue as it is now");
             Problems problems = new Problems();
             Optional<Library> library = LibraryFiles.read(folders.files(), problems);
@@ -115,11 +111,7 @@ final class CatalogueImportCommand implements Callable<Integer> {
             Optional<DrillReader> drillReader = LibraryFiles.drillReader(folders.home(), problems);
             BadInput.stopAtErrors(problems);
             progress.stage("Reading " + file);
-            Problems inFile = new Problems();
-            Optional<Incoming> read =
-                    IncomingFile.read(file, library.orElseThrow().layers(), inFile);
-            BadInput.stopAtErrors(inFile);
-            Incoming incoming = read.orElseThrow();
+            Incoming incoming = CatalogueFile.read(file, library.orElseThrow().layers());
             IncomingCheck check = new IncomingCheck(
                     library.orElseThrow(),
                     catalogueReader.orElseThrow(),

@@ -36,8 +36,7 @@ final class StoreCopyCommand implements Callable<Integer> {
     @Option(
             names = "--target-passphrase-file",
             paramLabel = "<file>",
-            description = "File whose first line is the target's passphrase or password; nobody else may read it."
-                    + " Without it you are asked.")
+            description = "File whose first line is the target's passphrase or password; nobody else may read it.")
     private @Nullable Path targetFile;
 
     @Override

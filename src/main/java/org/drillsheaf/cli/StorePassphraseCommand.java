@@ -29,8 +29,7 @@ final class StorePassphraseCommand implements Callable<Integer> {
     @Option(
             names = "--new-passphrase-file",
             paramLabel = "<file>",
-            description = "File whose first line is the new passphrase; nobody else may read it. Without it you are"
-                    + " asked.")
+            description = "File whose first line is the new passphrase; nobody else may read it.")
     private @Nullable Path freshFile;
 
     @Override

@@ -26,10 +26,10 @@ final class StageDialogs implements Dialogs {
     }
 
     @Override
-    public List<Path> open(String title, String what, String... endings) {
+    public List<Path> open(String title, String what, String ending) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(title);
-        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(what, endings));
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(what, ending));
         List<File> files = chooser.showOpenMultipleDialog(stage);
         return files == null ? List.of() : files.stream().map(File::toPath).toList();
     }

@@ -10,11 +10,11 @@ import javafx.scene.control.Labeled;
 import javafx.scene.control.TextInputControl;
 
 /** What is to be seen in a scene graph. */
-public final class Seen {
+final class Seen {
     private Seen() {}
 
     /** Calls back with every node that is to be seen, parents first. */
-    public static void walk(Node node, Consumer<Node> visitor) {
+    static void walk(Node node, Consumer<Node> visitor) {
         if (!node.isVisible()) {
             return;
         }
@@ -27,7 +27,7 @@ public final class Seen {
     }
 
     /** All texts. */
-    public static List<String> texts(Node root) {
+    static List<String> texts(Node root) {
         List<String> texts = new ArrayList<>();
         walk(root, node -> {
             if (node instanceof Labeled labeled
@@ -43,7 +43,7 @@ public final class Seen {
     }
 
     /** The first control with this text or this name for screen readers; controls before plain texts. */
-    public static Optional<Node> find(Node root, String text) {
+    static Optional<Node> find(Node root, String text) {
         List<Node> controls = new ArrayList<>();
         List<Node> others = new ArrayList<>();
         walk(root, node -> {
@@ -58,7 +58,7 @@ public final class Seen {
     }
 
     /** The first control whose name for screen readers begins so. */
-    public static Optional<Node> findStarting(Node root, String name) {
+    static Optional<Node> findStarting(Node root, String name) {
         List<Node> found = new ArrayList<>();
         walk(root, node -> {
             if (node.getAccessibleText() != null && node.getAccessibleText().startsWith(name)) {
@@ -69,7 +69,7 @@ public final class Seen {
     }
 
     /** Number of pictures that are drawn. */
-    public static int pictures(Node root) {
+    static int pictures(Node root) {
         List<Node> found = new ArrayList<>();
         walk(root, node -> {
             if (node instanceof javafx.scene.image.ImageView view && view.getImage() != null) {
@@ -80,7 +80,7 @@ public final class Seen {
     }
 
     /** What a screen reader says a control is called. */
-    public static String name(Node node) {
+    static String name(Node node) {
         Object text = node.queryAccessibleAttribute(javafx.scene.AccessibleAttribute.TEXT);
         String said = node.getAccessibleText() != null ? node.getAccessibleText() : text == null ? "" : text.toString();
         if (node instanceof TextInputControl) {

@@ -10,7 +10,6 @@ import org.drillsheaf.Side;
 import org.drillsheaf.client.Client;
 import org.drillsheaf.client.ClientCondition;
 import org.drillsheaf.client.Sex;
-import org.drillsheaf.client.Visit;
 import org.junit.jupiter.api.Test;
 
 /** Facts of the trade: common practice, no source. */
@@ -177,7 +176,7 @@ class ReadingTest {
 
         var visit = InventedScreen.visit(
                 InventedScreen.DAY, BOTH_HIPS_AND_LOW_SQUAT + "joint-laxity: {unit: points, value: 7}\n", Map.of());
-        var declined = new Visit(
+        var declined = new org.drillsheaf.client.Visit(
                 visit.date(),
                 visit.safety(),
                 visit.observed(),
@@ -187,7 +186,6 @@ class ReadingTest {
                 visit.screen(),
                 visit.coach(),
                 Map.of("hypermobility", "Measured by a clinician: not lax."),
-                visit.handoutNote(),
                 1);
         Reading after = House.RULES.read(WOMAN, List.of(), declined, reading.screen(), Optional.empty());
 

@@ -46,7 +46,6 @@ class SafetyGateTest {
                 Optional.empty(),
                 Optional.empty(),
                 Map.of(),
-                Optional.empty(),
                 1);
     }
 

@@ -34,7 +34,6 @@ class ScreenReaderTest {
                     Optional.of(n),
                     Optional.empty(),
                     Map.of(),
-                    Optional.empty(),
                     1);
             new ScreenReader(House.RULES.battery())
                     .read(new ClientFile("ann.yaml", CLIENT, List.of(), List.of(visit)), problems);

@@ -16,7 +16,6 @@ import org.drillsheaf.desk.Workplace;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.words.Words;
-import org.drillsheaf.handout.StyleText;
 import org.drillsheaf.store.record.Content;
 import org.drillsheaf.store.record.House;
 
@@ -29,8 +28,8 @@ final class ClinicView extends VBox {
     private final Words words;
     private final Map<String, TextField> fields = new LinkedHashMap<>();
     private final Label told = Labels.prose("", "bold");
-    private final LogoView logo;
-    private Loaded at = new Loaded(Content.emptyMap(), Optional.empty(), Optional.empty());
+    private Content style = Content.emptyMap();
+    private Optional<House.Setting> kept = Optional.empty();
 
     ClinicView(Workplace workplace) {
         this.workplace = workplace;
@@ -49,9 +48,6 @@ final class ClinicView extends VBox {
             fields.put(key, field);
             grid.addRow(row++, label, field);
         }
-        logo = new LogoView(workplace, this::changeLogo);
-        Label logoName = Labels.text(words.text("logo.name"), "second");
-        grid.addRow(row, logoName, logo);
         Button save = Buttons.plain(words.text("clinic.save"), this::save);
         getChildren()
                 .addAll(
@@ -63,85 +59,62 @@ final class ClinicView extends VBox {
         load();
     }
 
-    private record Loaded(Content style, Optional<byte[]> logo, Optional<House.Setting> kept) {}
+    private record Loaded(Content style, Optional<House.Setting> kept) {}
 
     private void load() {
         workplace
                 .background()
                 .run(
                         () -> {
-                            StyleText style = HouseStyleSetting.style(workplace.store(), workplace.folders());
-                            return new Loaded(
-                                    HouseStyleSetting.content(style),
-                                    style.logo(),
-                                    HouseStyleSetting.kept(workplace.store()));
+                            Optional<House.Setting> setting = HouseStyleSetting.kept(workplace.store());
+                            return new Loaded(HouseStyleSetting.content(workplace.folders(), setting), setting);
                         },
                         this::show,
                         e -> told.setText(String.valueOf(e.getMessage())));
     }
 
     private void show(Loaded loaded) {
-        at = loaded;
-        fields.forEach(
-                (key, field) -> field.setText(loaded.style().value("/" + key).orElse("")));
-        logo.show(loaded.style().value("/logo").flatMap(name -> loaded.logo()
-                .map(bytes -> new LogoView.File(name, bytes))));
+        style = loaded.style();
+        kept = loaded.kept();
+        fields.forEach((key, field) -> field.setText(style.value("/" + key).orElse("")));
     }
 
     private void save() {
-        Content changed = at.style();
+        Content changed = style;
         for (Map.Entry<String, TextField> field : fields.entrySet()) {
             String path = "/" + field.getKey();
             changed = field.getValue().getText().isBlank()
                     ? changed.without(path)
                     : changed.with(path, field.getValue().getText().strip());
         }
-        keep(changed, at.logo());
-    }
-
-    private void changeLogo(Optional<LogoView.File> wanted) {
-        Content style = wanted.map(file -> at.style().with("/logo", file.name()))
-                .orElseGet(() -> at.style().without("/logo"));
-        keep(style, wanted.map(LogoView.File::content).or(at::logo));
-    }
-
-    private void keep(Content wanted, Optional<byte[]> image) {
-        Loaded before = at;
+        Content wanted = changed;
+        Optional<House.Setting> before = kept;
         workplace
                 .background()
                 .run(
-                        () -> keep(new Loaded(wanted, image, before.kept()), before),
+                        () -> keep(wanted, before),
                         result -> {
                             told.setText(result.told());
-                            result.kept().ifPresent(now -> {
-                                at = now;
-                                logo.show(now.style().value("/logo").flatMap(name -> now.logo()
-                                        .map(bytes -> new LogoView.File(name, bytes))));
+                            result.kept().ifPresent(s -> {
+                                kept = Optional.of(s);
+                                style = wanted;
                             });
                         },
                         e -> told.setText(String.valueOf(e.getMessage())));
     }
 
-    private record Kept(String told, Optional<Loaded> kept) {}
+    private record Kept(String told, Optional<House.Setting> kept) {}
 
     /** Only what a paper can be printed with is kept. */
-    private Kept keep(Loaded wanted, Loaded before) {
+    private Kept keep(Content wanted, Optional<House.Setting> before) {
         Problems problems = new Problems();
-        StyleText style =
-                new StyleText(words.text("clinic.title"), wanted.style().yaml(), wanted.logo());
-        Documents.maker(workplace.folders(), workplace.knowledge(), style, problems);
+        Documents.maker(
+                workplace.folders(), workplace.knowledge(), words.text("clinic.title"), wanted.yaml(), problems);
         if (problems.hasErrors()) {
             return new Kept(
                     problems.all().get(0).what() + ". " + problems.all().get(0).remedy() + ".", Optional.empty());
         }
-        boolean logoKept = wanted.logo().isEmpty()
-                || wanted.logo().equals(before.logo())
-                || HouseStyleSetting.saveLogo(workplace.store(), wanted.logo().get(), workplace.coach());
-        Optional<House.Setting> saved = logoKept
-                ? HouseStyleSetting.save(workplace.store(), wanted.style(), wanted.kept(), workplace.coach())
-                : Optional.empty();
-        return new Kept(
-                words.text(saved.isPresent() ? "clinic.saved" : "clinic.other-desk"),
-                saved.map(s -> new Loaded(wanted.style(), wanted.logo(), Optional.of(s))));
+        Optional<House.Setting> saved = HouseStyleSetting.save(workplace.store(), wanted, before, workplace.coach());
+        return new Kept(words.text(saved.isPresent() ? "clinic.saved" : "clinic.other-desk"), saved);
     }
 }

@@ -24,12 +24,10 @@ import org.drillsheaf.screen.GateResult;
 /** One phase of a program: minutes and goals as bars, the drills in the order of the session, the gate to the next phase. */
 final class PhaseColumn extends VBox {
     private static final int MOST_GOALS = 4;
-    private static final int FEW_GOALS = 1;
 
     private final List<EntryView> entries = new ArrayList<>();
 
-    PhaseColumn(
-            ProgramModel model, Words words, PhasePlan plan, int targetMinutes, boolean little, EntryView.Hands hands) {
+    PhaseColumn(ProgramModel model, Words words, PhasePlan plan, int targetMinutes, EntryView.Hands hands) {
         getStyleClass().add("phase-column");
         boolean now = plan.standing() == PhasePlan.Standing.NOW;
         if (now) {
@@ -42,10 +40,7 @@ final class PhaseColumn extends VBox {
                 Labels.text(row.name().best(languages), "heading"),
                 Labels.text(words.text("standing." + plan.standing().id()), "small", "second"));
         head.setAlignment(Pos.BASELINE_LEFT);
-        getChildren().add(head);
-        if (!little) {
-            getChildren().add(Labels.prose(row.sentence().best(languages), "small", "second"));
-        }
+        getChildren().addAll(head, Labels.prose(row.sentence().best(languages), "small", "second"));
         if (!plan.entries().isEmpty()) {
             getChildren()
                     .add(bar(
@@ -53,7 +48,7 @@ final class PhaseColumn extends VBox {
                             "bold",
                             new BarView(plan.minutes(), targetMinutes, false),
                             ""));
-            goals(model, words, plan, little ? FEW_GOALS : MOST_GOALS);
+            goals(model, words, plan);
         }
         VBox drills = new VBox();
         for (Entry entry : plan.entries()) {
@@ -71,14 +66,14 @@ final class PhaseColumn extends VBox {
     }
 
     /** The goals that matter most here and those that fall short; the rest in one line. */
-    private void goals(ProgramModel model, Words words, PhasePlan plan, int most) {
+    private void goals(ProgramModel model, Words words, PhasePlan plan) {
         List<CoveredGoal> asked = plan.goals().stream()
                 .filter(g -> g.need().asksForSomething())
                 .sorted(Comparator.comparing((CoveredGoal g) -> g.missing() == 0)
                         .thenComparing(g -> -g.need().weight()))
                 .toList();
-        asked.stream().limit(most).forEach(g -> getChildren().add(goal(model, words, g)));
-        List<CoveredGoal> rest = asked.stream().skip(most).toList();
+        asked.stream().limit(MOST_GOALS).forEach(g -> getChildren().add(goal(model, words, g)));
+        List<CoveredGoal> rest = asked.stream().skip(MOST_GOALS).toList();
         if (!rest.isEmpty()) {
             int missing = (int) rest.stream().filter(g -> g.missing() > 0).count();
             Label more = Labels.text(

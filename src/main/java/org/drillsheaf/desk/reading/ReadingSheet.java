@@ -28,7 +28,6 @@ import org.drillsheaf.desk.frame.Page;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.picture.Well;
-import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.screen.Contradiction;
 import org.drillsheaf.screen.Evidence;
@@ -45,7 +44,6 @@ import org.drillsheaf.screen.Verdict;
 public final class ReadingSheet implements Sheet {
     private final ReadingModel model;
     private final Words words;
-    private final TradeWords trade;
     private final Consumer<MovementTest> goTo;
     private final IntConsumer open;
     private final VBox left = new VBox();
@@ -57,7 +55,6 @@ public final class ReadingSheet implements Sheet {
     public ReadingSheet(ClientCase client, Consumer<MovementTest> goTo, IntConsumer open) {
         this.model = new ReadingModel(client);
         this.words = client.workplace().words();
-        this.trade = new TradeWords(words);
         this.goTo = goTo;
         this.open = open;
         this.goals = new GoalsView(model, words);
@@ -118,7 +115,7 @@ public final class ReadingSheet implements Sheet {
         int supports = presentation.evidence(Evidence.Kind.FOR).size();
         int against = presentation.evidence(Evidence.Kind.AGAINST).size();
         int unknown = presentation.evidence(Evidence.Kind.NOT_KNOWN).size();
-        HBox head = new HBox(8, Labels.text(trade.presentation(presentation), "heading"), tag(presentation));
+        HBox head = new HBox(8, Labels.text(presentation.name(), "heading"), tag(presentation));
         head.setAlignment(Pos.CENTER_LEFT);
         HBox counts = new HBox(
                 8,
@@ -133,7 +130,7 @@ public final class ReadingSheet implements Sheet {
                 unfolded.add(presentation.name());
                 show();
             });
-            show.setAccessibleText(words.text("reading.show") + ", " + trade.presentation(presentation));
+            show.setAccessibleText(words.text("reading.show") + ", " + presentation.name());
             head.getChildren().addAll(Labels.spring(), show);
             return box;
         }
@@ -146,7 +143,8 @@ public final class ReadingSheet implements Sheet {
     }
 
     private Label tag(PresentationReading presentation) {
-        String shown = trade.verdict(presentation);
+        String verdict = presentation.verdictWords();
+        String shown = verdict.substring(0, 1).toUpperCase(Locale.ROOT) + verdict.substring(1);
         if (model.isFading(presentation)) {
             return Labels.tag(words.text("reading.fading"), "outlined");
         }
@@ -224,7 +222,7 @@ public final class ReadingSheet implements Sheet {
                 "Ctrl T");
         VBox right = new VBox(
                 6,
-                Labels.prose(trade.test(test), "heading"),
+                Labels.prose(test.name(), "heading"),
                 Labels.text(words.count("reading.minutes", next.minutes()), "small", "second"),
                 take);
         HBox row = new HBox(10);
@@ -275,8 +273,8 @@ public final class ReadingSheet implements Sheet {
                 .add(Labels.prose(
                         words.text(
                                 "reading.next-step",
-                                trade.step(change.decision().step()),
-                                trade.phase(change.phaseBefore(), model.vocabulary())),
+                                change.decision().step().words(),
+                                change.phaseBefore().title()),
                         "bold"));
         for (GateResult.Line line : change.gate().lines()) {
             String mark = line.truth().isTrue() ? "✓" : line.truth().isUnknown() ? "?" : "–";
@@ -315,7 +313,7 @@ public final class ReadingSheet implements Sheet {
         if (leading.isPresent()) {
             return words.text(
                     "reading.summary-held",
-                    trade.presentation(leading.get()),
+                    leading.get().name(),
                     leading.get().evidence(Evidence.Kind.FOR).size(),
                     leading.get().evidence(Evidence.Kind.AGAINST).size());
         }

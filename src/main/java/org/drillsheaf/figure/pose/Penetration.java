@@ -17,13 +17,8 @@ public record Penetration(String part, String into, double depth, boolean isCont
     /** Deepest allowed where two things touch on purpose, statures: 21 mm at 1.75 m. */
     public static final double AT_CONTACT = .012;
 
-    /** Deepest that is allowed here, statures. */
-    public double allowed() {
-        return isContact ? AT_CONTACT : OUTSIDE;
-    }
-
     public boolean isTooDeep() {
-        return depth > allowed();
+        return depth > (isContact ? AT_CONTACT : OUTSIDE);
     }
 
     /** For the author, with the depth at 1.75 m. */
@@ -34,6 +29,6 @@ public record Penetration(String part, String into, double depth, boolean isCont
                 part,
                 depth * 1750,
                 into,
-                allowed() * 1750);
+                (isContact ? AT_CONTACT : OUTSIDE) * 1750);
     }
 }

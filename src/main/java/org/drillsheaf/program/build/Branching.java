@@ -20,7 +20,7 @@ final class Branching {
 
     /** The parts of the node, or empty when the choices of its phases break nothing. */
     Optional<List<Node>> split(Node node) {
-        Choice[] chosen = node.found().chosen();
+        Choice[] chosen = node.choices();
         Optional<List<Node>> parts = missingWant(node, chosen);
         if (parts.isEmpty()) {
             parts = missingSupport(node, chosen);
@@ -182,8 +182,8 @@ final class Branching {
     /** Parts for a node whose choices break nothing but repeat more than they must. */
     List<Node> splitRepeats(Node node) {
         for (int j = 0; j < phases; j++) {
-            Choice here = node.found().chosen()[j];
-            Choice earlier = model.earlier(node.found().chosen(), j);
+            Choice here = node.choices()[j];
+            Choice earlier = model.earlier(node.choices(), j);
             for (int i = 0; i < here.size(); i++) {
                 int drill = here.get(i);
                 boolean forcedEarlier = j == 0 || node.forced[j - 1].has(drill);

@@ -2,14 +2,16 @@ package org.drillsheaf.program.build;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The best choices of all phases, exactly, when neighbouring phases share as many drills as they must and everything else that
- * lies between phases is left out. What a phase costs depends on its neighbours only through the drills shared with them, so
- * this is a shortest way through layers: one layer a junction, one stop a set of shared drills.
+ * lies between phases is left out. What a phase costs depends on its neighbours only through the drills shared with them: from
+ * the last phase back, each set of drills that can be shared with the phase before is tried, drill by drill, as long as the limit
+ * allows what the two phases cost with it.
  *
  * <p>More than two shared drills would make too many sets; then two are asked for here, and {@link Branching} sees to the rest.
  *
@@ -20,167 +22,199 @@ final class Chain {
 
     private final Model model;
     private final PhaseMemo memo;
+    private final Tally tally;
     private final Choice[] forced;
     private final Choice[] forbidden;
-    private final long below;
+    private final long limit;
+    /** What the phases before this one cost at least. */
     private final long[] before;
 
-    /**
-     * A set of drills shared over a junction, with the best way from there to the last phase.
-     *
-     * @param left what the phase before the junction costs at least when it holds the set
-     * @param rest what the phases after the junction cost
-     * @param here choice of the phase right after the junction; null behind the last phase
-     */
-    private record Stop(Choice shared, long left, long rest, @Nullable Choice here, @Nullable Stop next) {}
+    private final List<Map<Choice, Way>> ways = new ArrayList<>();
+
+    /** Phases up to one, the last first; without an answer no choice of them is better than the value. */
+    private record Way(long value, @Nullable Choice here, @Nullable Way earlier) {
+        static Way atLeast(long value) {
+            return new Way(value, null, null);
+        }
+    }
 
     /**
-     * @param value packed, without repeats
-     * @param chosen by phase
+     * @param value packed, without repeats; without choices nothing is better
+     * @param chosen by phase; null when nothing was found below the limit
      */
-    record Found(long value, Choice[] chosen) {}
+    record Found(long value, Choice @Nullable [] chosen) {}
 
     /** @param below only choices with a smaller value count */
-    Chain(Model model, PhaseMemo memo, Choice[] forced, Choice[] forbidden, long below) {
+    Chain(Model model, PhaseMemo memo, Tally tally, Choice[] forced, Choice[] forbidden, long below) {
         this.model = model;
         this.memo = memo;
+        this.tally = tally;
         this.forced = forced;
         this.forbidden = forbidden;
-        this.below = below;
+        this.limit = below;
         before = new long[model.phases.size() + 1];
     }
 
-    Optional<Found> best() {
+    Found best() {
         int phases = model.phases.size();
         for (int p = 0; p < phases; p++) {
-            Optional<PhaseAnswer> alone = cost(p, Choice.EMPTY, below - before[p]);
-            if (alone.isEmpty()) {
-                return Optional.empty();
+            PhaseAnswer alone = cost(p, Choice.EMPTY, limit - before[p]);
+            before[p + 1] = alone.value() == Long.MAX_VALUE ? limit : before[p] + alone.value();
+            if (before[p + 1] >= limit) {
+                return new Found(before[p + 1], null);
             }
-            before[p + 1] = before[p] + alone.get().value();
+            ways.add(new HashMap<>());
         }
-        if (before[phases] >= below) {
-            return Optional.empty();
-        }
-        List<Stop> stops = List.of(new Stop(Choice.EMPTY, 0, 0, null, null));
-        for (int p = phases - 1; p >= 0 && !stops.isEmpty(); p--) {
-            stops = stops(p, stops);
-        }
-        return stops.stream().min(Comparator.comparingLong(Stop::rest)).map(this::found);
+        Way best = way(phases - 1, Choice.EMPTY, limit);
+        return new Found(best.value, best.here == null ? null : chosen(best));
     }
 
-    private Found found(Stop first) {
+    private Choice[] chosen(Way last) {
         Choice[] chosen = new Choice[model.phases.size()];
-        Stop stop = first;
-        for (int p = 0; p < chosen.length; p++) {
-            chosen[p] = java.util.Objects.requireNonNull(stop.here);
-            stop = java.util.Objects.requireNonNull(stop.next);
+        Way way = last;
+        for (int p = chosen.length - 1; p >= 0; p--) {
+            chosen[p] = java.util.Objects.requireNonNull(way.here);
+            if (p > 0) {
+                way = java.util.Objects.requireNonNull(way.earlier);
+            }
         }
-        return new Found(first.rest, chosen);
+        return chosen;
     }
 
-    /** The sets that can be shared over the junction before the phase, each with its best way on; the shortest way first. */
-    private List<Stop> stops(int phase, List<Stop> later) {
-        long shortest = later.get(0).rest;
-        List<Stop> stops = new ArrayList<>();
-        for (Choice shared : sets(phase, shortest)) {
-            Optional<PhaseAnswer> left = phase == 0
-                    ? Optional.of(new PhaseAnswer(0, Choice.EMPTY))
-                    : cost(phase - 1, shared, below - before[phase - 1] - shortest);
-            if (left.isEmpty()) {
-                continue;
-            }
-            long earlier = (phase == 0 ? 0 : before[phase - 1]) + left.get().value();
-            Stop stop = stop(phase, shared, left.get().value(), below - earlier, later);
-            if (stop != null) {
-                stops.add(stop);
-            }
+    /** The best choices of the phases up to this one when it holds the drills that it shares with the next. */
+    private Way way(int phase, Choice right, long below) {
+        Way known = ways.get(phase).get(right);
+        if (known != null && (known.here != null || known.value >= below)) {
+            return known;
         }
-        stops.sort(Comparator.comparingLong(Stop::rest));
-        return stops;
+        Way found = new Junction(phase, right, below).best();
+        ways.get(phase).put(right, found);
+        return found;
     }
 
-    private @Nullable Stop stop(int phase, Choice shared, long left, long limit, List<Stop> later) {
-        Optional<PhaseAnswer> alone = cost(phase, shared, limit - later.get(0).rest);
-        if (alone.isEmpty()) {
-            return null;
-        }
-        Stop best = null;
-        long room = limit;
-        for (Stop next : later) {
-            if (alone.get().value() + next.rest >= room) {
-                break;
-            }
-            if (next.left + next.rest >= room) {
-                continue;
-            }
-            Optional<PhaseAnswer> both = alone.get().drills().hasAll(next.shared)
-                    ? alone
-                    : cost(phase, shared.union(next.shared), room - next.rest);
-            if (both.isPresent()) {
-                room = both.get().value() + next.rest;
-                best = new Stop(shared, left, room, both.get().drills(), next);
-            }
-        }
-        return best;
+    private PhaseAnswer cost(int phase, Choice more, long below) {
+        return memo.solve(phase, forced[phase].union(more), forbidden[phase], below);
     }
 
-    /** Sets of the size that the junction asks for, without those that cannot lead to anything below the limit. */
-    private List<Choice> sets(int phase, long shortest) {
-        int size = Math.min(LARGEST_SET, model.carried(phase));
-        if (size == 0) {
-            return List.of(Choice.EMPTY);
+    /** The sets that the phase can share with the one before it. */
+    private final class Junction {
+        private final int phase;
+        private final Choice right;
+        private final int size;
+        private final List<Integer> drills = new ArrayList<>();
+        private long below;
+        private long beyond = Long.MAX_VALUE;
+        private @Nullable Way best;
+
+        Junction(int phase, Choice right, long below) {
+            this.phase = phase;
+            this.right = right;
+            this.below = below;
+            size = Math.min(LARGEST_SET, model.carried(phase));
         }
-        List<Single> singles = singles(phase, shortest);
-        List<Choice> sets = new ArrayList<>();
-        for (int i = 0; i < singles.size(); i++) {
-            Single one = singles.get(i);
-            if (size == 1) {
-                sets.add(Choice.of(one.drill));
-                continue;
+
+        Way best() {
+            if (size == 0) {
+                share(Choice.EMPTY);
+            } else {
+                order();
+                pick(Choice.EMPTY, 0);
             }
-            for (int k = i + 1; k < singles.size(); k++) {
-                Single other = singles.get(k);
-                long atLeast = Math.max(one.left, other.left) + Math.max(one.right, other.right);
-                if (model.family[one.drill] != model.family[other.drill]
-                        && atLeast < below - outside(phase, shortest)) {
-                    sets.add(Choice.of(one.drill, other.drill));
+            return best != null ? best : Way.atLeast(beyond);
+        }
+
+        /** Those first that the best choices of the two phases for their own hold. */
+        private void order() {
+            Choice own = own(phase, right);
+            Choice other = phase == 0 ? Choice.EMPTY : own(phase - 1, Choice.EMPTY);
+            for (int drill : model.carriable(phase)) {
+                if (!forbidden[phase].has(drill) && (phase == 0 || !forbidden[phase - 1].has(drill))) {
+                    drills.add(drill);
+                }
+            }
+            drills.sort(Comparator.comparingInt(d -> (own.has(d) ? 0 : 1) + (other.has(d) ? 0 : 1)));
+        }
+
+        private Choice own(int of, Choice more) {
+            Choice drills = cost(of, more, 0).drills();
+            return drills == null ? Choice.EMPTY : drills;
+        }
+
+        private void pick(Choice shared, int from) {
+            if (shared.size() == size) {
+                share(shared);
+                return;
+            }
+            for (int k = from; k < drills.size() && !tally.spent(); k++) {
+                if (shared.size() == 1 && model.family[shared.get(0)] == model.family[drills.get(k)]) {
+                    continue;
+                }
+                Choice one = Choice.of(drills.get(k));
+                boolean alone = shared.size() == 0 || right.size() > 0 || canShare(one);
+                Choice more = shared.with(drills.get(k));
+                if (alone && canShare(more)) {
+                    pick(more, k + 1);
                 }
             }
         }
-        return sets;
-    }
 
-    /** What all phases cost at least but the two at the junction. */
-    private long outside(int phase, long shortest) {
-        return (phase == 0 ? 0 : before[phase - 1]) + shortest;
-    }
-
-    private record Single(int drill, long left, long right) {}
-
-    private List<Single> singles(int phase, long shortest) {
-        List<Single> singles = new ArrayList<>();
-        long room = below - outside(phase, shortest);
-        long leftAlone = phase == 0 ? 0 : before[phase] - before[phase - 1];
-        for (int drill : model.carriable(phase)) {
-            if (forbidden[phase].has(drill) || phase > 0 && forbidden[phase - 1].has(drill)) {
-                continue;
+        private boolean canShare(Choice shared) {
+            if (phase == 0) {
+                return isBelow(cost(0, right.union(shared), below), 0);
             }
-            Choice only = Choice.of(drill);
-            Optional<PhaseAnswer> right = cost(phase, only, room - leftAlone);
-            if (right.isEmpty()) {
-                continue;
+            long here = cost(phase, right.union(shared), 0).value();
+            long earlier = cost(phase - 1, shared, 0).value();
+            long rest = before[phase - 1];
+            if (here == Long.MAX_VALUE || earlier == Long.MAX_VALUE) {
+                return false;
             }
-            long rightCost = right.get().value();
-            Optional<PhaseAnswer> left = phase == 0
-                    ? Optional.of(new PhaseAnswer(0, Choice.EMPTY))
-                    : cost(phase - 1, only, room - rightCost);
-            left.ifPresent(l -> singles.add(new Single(drill, l.value(), rightCost)));
+            if (here + earlier + rest >= below) {
+                leaveOut(here + earlier, rest);
+                return false;
+            }
+            boolean earlierFirst = earlier - (before[phase] - rest) > here - (before[phase + 1] - before[phase]);
+            if (earlierFirst) {
+                PhaseAnswer answer = cost(phase - 1, shared, below - rest - here);
+                if (!isBelow(answer, rest + here)) {
+                    return false;
+                }
+                earlier = answer.value();
+            }
+            PhaseAnswer answer = cost(phase, right.union(shared), below - rest - earlier);
+            if (!isBelow(answer, rest + earlier)) {
+                return false;
+            }
+            return earlierFirst
+                    || isBelow(cost(phase - 1, shared, below - rest - answer.value()), rest + answer.value());
         }
-        return singles;
-    }
 
-    private Optional<PhaseAnswer> cost(int phase, Choice more, long limit) {
-        return memo.solve(phase, forced[phase].union(more), forbidden[phase], limit);
+        private boolean isBelow(PhaseAnswer answer, long rest) {
+            if (answer.isBelow(below - rest)) {
+                return true;
+            }
+            leaveOut(answer.value(), rest);
+            return false;
+        }
+
+        private void leaveOut(long value, long rest) {
+            if (value != Long.MAX_VALUE) {
+                beyond = Math.min(beyond, value + rest);
+            }
+        }
+
+        private void share(Choice shared) {
+            PhaseAnswer here = cost(phase, right.union(shared), below - before[phase]);
+            if (!here.isBelow(below - before[phase])) {
+                leaveOut(here.value(), before[phase]);
+                return;
+            }
+            Way earlier = phase == 0 ? new Way(0, Choice.EMPTY, null) : way(phase - 1, shared, below - here.value());
+            if (earlier.here == null || earlier.value + here.value() >= below) {
+                leaveOut(earlier.value, here.value());
+                return;
+            }
+            below = earlier.value + here.value();
+            best = new Way(below, here.found(), earlier);
+        }
     }
 }

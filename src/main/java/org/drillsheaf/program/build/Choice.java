@@ -35,6 +35,14 @@ final class Choice {
         return new Choice(more);
     }
 
+    /** Without the one at this place. */
+    Choice without(int index) {
+        int[] fewer = new int[drills.length - 1];
+        System.arraycopy(drills, 0, fewer, 0, index);
+        System.arraycopy(drills, index + 1, fewer, index, fewer.length - index);
+        return new Choice(fewer);
+    }
+
     Choice union(Choice other) {
         Choice all = this;
         for (int drill : other.drills) {

@@ -1,6 +1,7 @@
 package org.drillsheaf.program.build;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -28,6 +29,11 @@ final class Model {
     private final List<int[]> carriable = new ArrayList<>();
 
     Model(BuildTask task) {
+        this(task, Integer.MAX_VALUE);
+    }
+
+    /** @param mostCarriable how many drills may be shared over a junction at most: those that do most for the two phases */
+    Model(BuildTask task, int mostCarriable) {
         this.task = task;
         List<BuildTask.Candidate> candidates = task.candidates();
         Map<String, Integer> familyNumbers = new HashMap<>();
@@ -60,8 +66,19 @@ final class Model {
                     .filter(d -> junction == 0
                             ? before.has(d)
                             : phases.get(junction - 1).offers(d))
+                    .boxed()
+                    .sorted(Comparator.<Integer>comparingInt(d -> -worth(junction, d))
+                            .thenComparing(d -> d))
+                    .limit(mostCarriable)
+                    .mapToInt(d -> d)
                     .toArray());
         }
+    }
+
+    /** What the drill gains in both phases of the junction, as the only one. */
+    private int worth(int junction, int drill) {
+        int here = phases.get(junction).worth(drill);
+        return junction == 0 ? here : Math.min(here, phases.get(junction - 1).worth(drill));
     }
 
     List<BuildTask.Want> wants() {
@@ -81,7 +98,7 @@ final class Model {
         return members.getOrDefault(family[drill], List.of());
     }
 
-    /** Drills that can be shared over the junction; junction 0 is the one from the program before. */
+    /** Drills that can be shared over the junction, those that gain most first; junction 0 is the one from the program before. */
     int[] carriable(int junction) {
         return carriable.get(junction).clone();
     }

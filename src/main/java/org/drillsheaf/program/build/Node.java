@@ -45,6 +45,11 @@ final class Node {
         return java.util.Objects.requireNonNull(found, "not worked out");
     }
 
+    /** The choices of its phases. */
+    Choice[] choices() {
+        return java.util.Objects.requireNonNull(found().chosen(), "nothing found");
+    }
+
     /** @param repeats packed cost of what the forced drills repeat */
     void workedOut(Chain.Found best, long repeats) {
         found = best;
@@ -64,7 +69,7 @@ final class Node {
             return false;
         }
         forced[phase] = forced[phase].with(drill);
-        if (found != null && !found.chosen()[phase].has(drill)) {
+        if (found != null && !choices()[phase].has(drill)) {
             found = null;
         }
         return true;
@@ -76,7 +81,7 @@ final class Node {
             return false;
         }
         forbidden[phase] = forbidden[phase].with(drill);
-        if (found != null && found.chosen()[phase].has(drill)) {
+        if (found != null && choices()[phase].has(drill)) {
             found = null;
         }
         return true;

@@ -29,6 +29,9 @@ final class PhaseModel {
     final int[] weight;
     final int[] target;
 
+    /** How many positions there are. */
+    final int positions;
+
     private final Map<Integer, Integer> local = new HashMap<>();
 
     PhaseModel(BuildTask task, int phase, List<Integer> drills, Map<String, Integer> families) {
@@ -49,14 +52,15 @@ final class PhaseModel {
         change = new boolean[n];
         goal = new int[n][];
         strength = new int[n][];
-        List<String> positions = new ArrayList<>(new TreeSet<>(
+        List<String> places = new ArrayList<>(new TreeSet<>(
                 task.candidates().stream().map(BuildTask.Candidate::position).toList()));
         TreeSet<String> items = new TreeSet<>();
         task.candidates().forEach(c -> items.addAll(c.equipment()));
         List<String> equipmentItems = new ArrayList<>(items);
-        if (positions.size() > Long.SIZE || equipmentItems.size() > Long.SIZE) {
+        if (places.size() > Long.SIZE || equipmentItems.size() > Long.SIZE) {
             throw new IllegalArgumentException("more than 64 positions or pieces of equipment");
         }
+        positions = places.size();
         for (int i = 0; i < n; i++) {
             BuildTask.Candidate candidate = task.candidates().get(drills.get(i));
             BuildTask.Option option = candidate.options().get(phase);
@@ -66,7 +70,7 @@ final class PhaseModel {
             drill[i] = drills.get(i);
             local.put(drill[i], i);
             family[i] = families.getOrDefault(candidate.family(), -1);
-            position[i] = 1L << positions.indexOf(candidate.position());
+            position[i] = 1L << places.indexOf(candidate.position());
             for (String item : candidate.equipment()) {
                 equipment[i] |= 1L << equipmentItems.indexOf(item);
             }
@@ -88,6 +92,16 @@ final class PhaseModel {
 
     int size() {
         return drill.length;
+    }
+
+    /** What the drill of the task would gain as the only one. */
+    int worth(int taskDrill) {
+        int i = local(taskDrill);
+        int sum = 0;
+        for (int k = 0; k < goal[i].length; k++) {
+            sum += weight[goal[i][k]] * Math.min(strength[i][k], target[goal[i][k]]);
+        }
+        return sum;
     }
 
     /** The number in this phase of a drill of the task, or -1. */

@@ -22,6 +22,9 @@ final class ProgramSearch {
     private final Tally tally;
     private final long below;
     private long limit;
+    /** The lowest bound of all that was left out. */
+    private long beyond;
+
     private Choice @Nullable [] best;
 
     /** @param below only a program with a smaller packed value counts */
@@ -41,20 +44,20 @@ final class ProgramSearch {
         if (root.isEmpty()) {
             return result(below, false);
         }
-        long unit = objective.one(objective.order().get(0), 1);
-        long alone = atLeast(root.get());
-        long proved = alone;
-        for (long step = unit; step < Long.MAX_VALUE / 4; step *= 2) {
-            limit = Math.min(below, alone + step);
+        beyond = atLeast(root.get());
+        Limits limits = new Limits(objective, beyond, below);
+        while (limits.next(beyond)) {
+            long proved = beyond;
+            limit = limits.now();
+            beyond = Long.MAX_VALUE;
             SearchResult result = bestFirst(root.get().child(), false);
-            if (result.found() || limit == below || result.capped()) {
+            if (result.found() || result.capped()) {
                 return new SearchResult(
                         result.drills(), result.value(), Math.max(proved, result.bound()), result.capped());
             }
-            proved = limit;
         }
         limit = below;
-        return bestFirst(root.get(), false);
+        return result(below, false);
     }
 
     /** The node of all programs with the drills that are wanted in a phase; empty when one is not offered there. */
@@ -81,9 +84,12 @@ final class ProgramSearch {
     private long atLeast(Node root) {
         long sum = 0;
         for (int p = 0; p < model.phases.size(); p++) {
-            sum += memo.solve(p, root.forced[p], root.forbidden[p], Long.MAX_VALUE)
-                    .map(PhaseAnswer::value)
-                    .orElse(0L);
+            long alone = memo.solve(p, root.forced[p], root.forbidden[p], Long.MAX_VALUE)
+                    .value();
+            if (alone == Long.MAX_VALUE) {
+                return Long.MAX_VALUE;
+            }
+            sum += alone;
         }
         return sum;
     }
@@ -97,6 +103,7 @@ final class ProgramSearch {
         while (!queue.isEmpty() && !(anyWillDo && best != null)) {
             Node node = queue.poll().node;
             if (node.bound >= limit) {
+                leaveOut(node.bound);
                 break;
             }
             if (!node.exact()) {
@@ -106,8 +113,6 @@ final class ProgramSearch {
                 }
                 if (worthwhile) {
                     queue.add(new Queued(node, number++));
-                } else {
-                    tally.ruledOut++;
                 }
                 continue;
             }
@@ -116,7 +121,7 @@ final class ProgramSearch {
                 if (part.bound < limit) {
                     queue.add(new Queued(part, number++));
                 } else {
-                    tally.ruledOut++;
+                    leaveOut(part.bound);
                 }
             }
         }
@@ -129,11 +134,13 @@ final class ProgramSearch {
         if (parts.isPresent()) {
             return parts.get();
         }
-        Choice[] chosen = node.found().chosen();
+        Choice[] chosen = node.choices();
         long value = node.found().value() + objective.one(Level.REPEATS, model.repeats(chosen));
         if (value < limit) {
             limit = value;
             best = chosen;
+        } else {
+            leaveOut(value);
         }
         return value > node.bound ? branching.splitRepeats(node) : List.of();
     }
@@ -141,11 +148,28 @@ final class ProgramSearch {
     /** Works out the chain; false when nothing in the node can beat the best program found. */
     private boolean workOut(Node node) {
         long repeats = repeats(node);
-        Optional<Chain.Found> found = new Chain(
-                        model, memo, node.forced, node.forbidden, limit == Long.MAX_VALUE ? limit : limit - repeats)
+        Chain.Found found = new Chain(
+                        model,
+                        memo,
+                        tally,
+                        node.forced,
+                        node.forbidden,
+                        limit == Long.MAX_VALUE ? limit : limit - repeats)
                 .best();
-        found.ifPresent(f -> node.workedOut(f, repeats));
-        return found.isPresent() && node.bound < limit;
+        if (found.chosen() == null) {
+            leaveOut(found.value() == Long.MAX_VALUE ? found.value() : found.value() + repeats);
+            return false;
+        }
+        node.workedOut(found, repeats);
+        if (node.bound >= limit) {
+            leaveOut(node.bound);
+        }
+        return node.bound < limit;
+    }
+
+    private void leaveOut(long bound) {
+        tally.ruledOut++;
+        beyond = Math.min(beyond, bound);
     }
 
     private long repeats(Node node) {

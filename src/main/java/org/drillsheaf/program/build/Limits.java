@@ -1,0 +1,62 @@
+package org.drillsheaf.program.build;
+
+import java.util.List;
+
+/**
+ * The limits that a search tries one after the other: just above the bound by the last level of the objective, twice as far, and
+ * so on, then by the level before it. Most searches end at a near one, where little has to be looked at. Not safe for several threads.
+ */
+final class Limits {
+    private static final int FARTHEST = 4;
+
+    private final Objective objective;
+    private final long least;
+    private final long below;
+    private int level;
+    private long step;
+    private long now;
+
+    /**
+     * @param least packed; nothing is better
+     * @param below packed; nothing from here on counts
+     */
+    Limits(Objective objective, long least, long below) {
+        this.objective = objective;
+        this.least = least;
+        this.below = below;
+        now = least;
+        level = objective.order().size() - 1;
+        step = 1;
+    }
+
+    /**
+     * Whether there is one more limit; it is then the present one.
+     *
+     * @param bound what is known by now: nothing is better
+     */
+    boolean next(long bound) {
+        if (Math.max(now, bound) >= below) {
+            return false;
+        }
+        do {
+            step();
+        } while (now <= bound && now < below);
+        return true;
+    }
+
+    private void step() {
+        List<Level> order = objective.order();
+        long unit = objective.one(order.get(level), 1);
+        boolean far = least > Long.MAX_VALUE / 4 || step * unit > Long.MAX_VALUE / 4;
+        now = far ? below : Math.min(below, least + step * unit);
+        step *= 2;
+        if (step > FARTHEST && level > 0) {
+            step = 1;
+            level--;
+        }
+    }
+
+    long now() {
+        return now;
+    }
+}
