@@ -72,22 +72,6 @@ final class YamlWriter {
         if (plain) {
             return text;
         }
-        StringBuilder quoted = new StringBuilder("\"");
-        text.codePoints().forEach(c -> {
-            switch (c) {
-                case '"' -> quoted.append("\\\"");
-                case '\\' -> quoted.append("\\\\");
-                case '\n' -> quoted.append("\\n");
-                case '\t' -> quoted.append("\\t");
-                default -> {
-                    if (Character.isISOControl(c) || c == 0x2028 || c == 0x2029 || c == 0xFEFF) {
-                        quoted.append(String.format(java.util.Locale.ROOT, "\\u%04x", c));
-                    } else {
-                        quoted.appendCodePoint(c);
-                    }
-                }
-            }
-        });
-        return quoted.append('"').toString();
+        return QuotedText.quoted(text);
     }
 }

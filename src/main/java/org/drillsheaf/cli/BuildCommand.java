@@ -11,7 +11,6 @@ import org.drillsheaf.course.Course;
 import org.drillsheaf.course.Folders;
 import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.course.Planning;
-import org.drillsheaf.handout.page.DocumentKind;
 import org.drillsheaf.program.Program;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -73,23 +72,8 @@ final class BuildCommand implements Callable<Integer> {
     @Option(names = "--format", defaultValue = "text", description = "text or json (default: ${DEFAULT-VALUE}).")
     private Format format = Format.text;
 
-    @Option(
-            names = "--signed-by",
-            paramLabel = "<coach>",
-            description =
-                    "The coach who has checked the program; without it the handout says that nobody has yet. With "
-                            + "--store the papers then count as handed out, and are kept.")
-    private @Nullable String signedBy;
-
-    @Option(
-            names = "--document",
-            paramLabel = "<document>",
-            split = ",",
-            defaultValue = "client-handout",
-            converter = DocumentKindConverter.class,
-            description = "What to print besides the program: client-handout (default), reminder-card, practice-log, "
-                    + "coach-sheet, progress-report. May be given several times.")
-    private List<DocumentKind> documents = List.of();
+    @CommandLine.Mixin
+    private PapersOption asked = new PapersOption();
 
     @Override
     public Integer call() {
@@ -133,8 +117,8 @@ final class BuildCommand implements Callable<Integer> {
                 report.answers(questions.answer(planning.explainer(program, knowledge)));
             }
             progress.stage("Drawing the pictures and printing");
-            List<Papers.Made> made = papers.make(planning, program, documents, Optional.ofNullable(signedBy));
-            record.ifPresent(kept -> report.kept(kept.keep(program, read, Optional.ofNullable(signedBy), made)));
+            List<Papers.Made> made = papers.make(planning, program, asked.documents(), asked.signedBy());
+            record.ifPresent(kept -> report.kept(kept.keep(program, read, asked.signedBy(), made)));
             report.written(papers.write(program, made));
             return ExitCode.DONE;
         }

@@ -12,6 +12,7 @@ import org.drillsheaf.drill.library.Layers;
 import org.drillsheaf.drill.library.LibraryFiles;
 import org.drillsheaf.exchange.archive.ArchivePictures;
 import org.drillsheaf.exchange.archive.CatalogueArchive;
+import org.drillsheaf.exchange.file.FileKind;
 import org.drillsheaf.exchange.sheet.CsvFile;
 import org.drillsheaf.exchange.sheet.XlsxFile;
 import org.drillsheaf.figure.draw.FigureDrawer;
@@ -54,7 +55,9 @@ final class CatalogueExportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        CatalogueFile.Kind kind = CatalogueFile.kind(file);
+        Problems name = new Problems();
+        Optional<FileKind> kind = FileKind.of(file, name);
+        BadInput.stopAtErrors(name);
         if (Files.exists(file) && !overwrite) {
             throw BadInput.because(
                     file.toString(), "The file is there already", "Choose another name, or say --overwrite");
@@ -64,13 +67,13 @@ final class CatalogueExportCommand implements Callable<Integer> {
             Problems problems = new Problems();
             Layers layers = LibraryFiles.layers(house.folders().files(), problems);
             BadInput.stopAtErrors(problems);
-            TextFile.write(file, out -> write(kind, layers, out, progress));
+            TextFile.write(file, out -> write(kind.orElseThrow(), layers, out, progress));
             spec.commandLine().getOut().println(layers.drills().size() + " drills written into " + file + ".");
         }
         return ExitCode.DONE;
     }
 
-    private void write(CatalogueFile.Kind kind, Layers layers, OutputStream out, Progress progress) throws IOException {
+    private void write(FileKind kind, Layers layers, OutputStream out, Progress progress) throws IOException {
         int all = layers.drills().size();
         progress.stage("Writing " + all + " drills");
         switch (kind) {

@@ -18,6 +18,8 @@ import org.drillsheaf.exchange.ImportPlan;
 import org.drillsheaf.exchange.ImportPlanner;
 import org.drillsheaf.exchange.Incoming;
 import org.drillsheaf.exchange.IncomingCheck;
+import org.drillsheaf.exchange.file.FileKind;
+import org.drillsheaf.exchange.file.IncomingFile;
 import org.drillsheaf.exchange.merge.Take;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -68,7 +70,7 @@ final class CatalogueImportCommand implements Callable<Integer> {
     private @Nullable LocalDate today;
 
     @Option(names = "--format", defaultValue = "text", description = "text or json (default: ${DEFAULT-VALUE}).")
-    private CheckCommand.Format format;
+    private Format format;
 
     /** The sides in the words of the command line. */
     enum Side {
@@ -93,7 +95,7 @@ final class CatalogueImportCommand implements Callable<Integer> {
         }
         ImportReport report = new ImportReport(plan, apply, isApplied);
         PrintWriter out = spec.commandLine().getOut();
-        if (format == CheckCommand.Format.json) {
+        if (format == Format.json) {
             out.println(report.json());
         } else {
             report.print(out);
@@ -102,8 +104,10 @@ final class CatalogueImportCommand implements Callable<Integer> {
     }
 
     private ImportPlan plan(Folders folders) {
+        Problems name = new Problems();
+        FileKind.of(file, name);
+        BadInput.stopAtErrors(name);
         try (Progress progress = new Progress(spec.commandLine().getErr())) {
-            CatalogueFile.kind(file);
             progress.stage("Reading the catalogue as it is now");
             Problems problems = new Problems();
             Optional<Library> library = LibraryFiles.read(folders.files(), problems);
@@ -111,7 +115,11 @@ final class CatalogueImportCommand implements Callable<Integer> {
             Optional<DrillReader> drillReader = LibraryFiles.drillReader(folders.home(), problems);
             BadInput.stopAtErrors(problems);
             progress.stage("Reading " + file);
-            Incoming incoming = CatalogueFile.read(file, library.orElseThrow().layers());
+            Problems inFile = new Problems();
+            Optional<Incoming> read =
+                    IncomingFile.read(file, library.orElseThrow().layers(), inFile);
+            BadInput.stopAtErrors(inFile);
+            Incoming incoming = read.orElseThrow();
             IncomingCheck check = new IncomingCheck(
                     library.orElseThrow(),
                     catalogueReader.orElseThrow(),

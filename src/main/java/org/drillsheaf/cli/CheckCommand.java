@@ -63,12 +63,6 @@ final class CheckCommand implements Callable<Integer> {
             description = "Prints only the page of safety limits that a licensed clinician has to confirm.")
     private boolean limits;
 
-    /** How the result is printed. */
-    enum Format {
-        text,
-        json
-    }
-
     @Override
     public Integer call() {
         Folders folders = house.folders();

@@ -7,6 +7,7 @@ import org.drillsheaf.Problem;
 import org.drillsheaf.Problems;
 import org.drillsheaf.desk.DeskLaunch;
 import org.drillsheaf.desk.setting.SettingsFile;
+import org.drillsheaf.store.sql.StoreAddress;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -39,7 +40,7 @@ final class DeskCommand implements Callable<Integer> {
         List<Problem> problems = DeskLaunch.run(
                 house.folders(),
                 settings == null ? SettingsFile.ofThisUser() : new SettingsFile(settings),
-                records == null ? SettingsFile.records() : records);
+                records == null ? StoreAddress.File.ofUser().folder() : records);
         Problems found = new Problems();
         found.addAll(problems);
         BadInput.stopAtErrors(found);

@@ -22,7 +22,6 @@ import org.drillsheaf.course.Folders;
 import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.handout.DocumentMaker;
 import org.drillsheaf.handout.DocumentSetting;
-import org.drillsheaf.handout.page.DocumentKind;
 import org.drillsheaf.store.Store;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -76,16 +75,6 @@ final class PrintCommand implements Callable<Integer> {
     private @Nullable Path clients;
 
     @Option(
-            names = "--document",
-            paramLabel = "<document>",
-            split = ",",
-            defaultValue = "client-handout",
-            converter = DocumentKindConverter.class,
-            description = "client-handout (default), reminder-card, practice-log, coach-sheet, progress-report. "
-                    + "May be given several times.")
-    private List<DocumentKind> documents = List.of();
-
-    @Option(
             names = "--language",
             paramLabel = "<tag>",
             split = ",",
@@ -101,8 +90,8 @@ final class PrintCommand implements Callable<Integer> {
     @Option(names = "--paper", paramLabel = "<A4|Letter>", description = "Paper; the client's own by default.")
     private @Nullable String paper;
 
-    @Option(names = "--signed-by", paramLabel = "<coach>", description = "The coach who has checked the programs.")
-    private @Nullable String signedBy;
+    @CommandLine.Mixin
+    private PapersOption asked = new PapersOption();
 
     @Override
     public Integer call() {
@@ -124,7 +113,7 @@ final class PrintCommand implements Callable<Integer> {
                     folders,
                     knowledge,
                     Papers.maker(folders, knowledge),
-                    documents,
+                    asked.documents(),
                     tags,
                     own -> setting(own, sheet).signedBy(own.signedBy()),
                     out));
@@ -133,7 +122,7 @@ final class PrintCommand implements Callable<Integer> {
                 knowledge,
                 Papers.maker(folders, knowledge),
                 Optional.ofNullable(clients),
-                documents,
+                asked.documents(),
                 tags,
                 own -> setting(own, sheet),
                 house(folders),
@@ -153,7 +142,7 @@ final class PrintCommand implements Callable<Integer> {
                 RecordPrint.Outcome outcome = print.print(
                         new OpenRecord(record, RecordClients.one(record, client), store.who()),
                         new RecordPrint.Wanted(Optional.ofNullable(visit), Optional.ofNullable(version)),
-                        Optional.ofNullable(signedBy));
+                        asked.signedBy());
                 again += outcome.again();
                 anew += outcome.anew();
             }
@@ -211,7 +200,7 @@ final class PrintCommand implements Callable<Integer> {
     }
 
     private DocumentSetting setting(DocumentSetting own, Optional<Paper> sheet) {
-        return own.on(sheet.orElse(own.paper())).large(large || own.large()).signedBy(Optional.ofNullable(signedBy));
+        return own.on(sheet.orElse(own.paper())).large(large || own.large()).signedBy(asked.signedBy());
     }
 
     private Optional<Paper> paper() {

@@ -52,7 +52,13 @@ record RecordPapers(OpenRecord record, Folders folders, Knowledge knowledge, Str
     /** Keeps a paper as handed out. */
     HandedOut handOut(Papers.Made paper, Optional<KeptProgram> program) {
         FrozenPaper frozen = FrozenPaper.of(
-                folders, paper.kind(), paper.visit(), paper.setting(), yaml, program.map(KeptProgram::yaml));
+                folders,
+                Optional.empty(),
+                paper.kind(),
+                paper.visit(),
+                paper.setting(),
+                yaml,
+                program.map(KeptProgram::yaml));
         return record.store()
                 .documents()
                 .handOut(

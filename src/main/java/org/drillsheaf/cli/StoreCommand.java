@@ -23,6 +23,10 @@ import picocli.CommandLine.Model.CommandSpec;
         },
         footer = {
             "",
+            "Unless --store names another, the record is record.mv.db in the folder drillsheaf of your data folder:"
+                    + " $XDG_DATA_HOME or ~/.local/share on Linux, ~/Library/Application Support on a Mac, %%APPDATA%% on"
+                    + " Windows. Its backups lie beside it, in record-backups.",
+            "",
             "Exit codes: 0 done, 1 the record cannot be used (the reason and the steps that help are printed), 2 bad"
                     + " input."
         })

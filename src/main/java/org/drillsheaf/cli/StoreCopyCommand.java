@@ -36,7 +36,8 @@ final class StoreCopyCommand implements Callable<Integer> {
     @Option(
             names = "--target-passphrase-file",
             paramLabel = "<file>",
-            description = "File whose first line is the target's passphrase or password; nobody else may read it.")
+            description = "File whose first line is the target's passphrase or password; nobody else may read it."
+                    + " Without it you are asked.")
     private @Nullable Path targetFile;
 
     @Override

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.drillsheaf.store.Store;
 import org.drillsheaf.store.sql.Passphrase;
 import org.drillsheaf.store.sql.StoreAddress;
+import org.drillsheaf.store.upkeep.BackupFolder;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -80,9 +81,19 @@ final class StoreOption {
                 || Files.exists(home.resolve("AppData/Roaming/postgresql/pgpass.conf"));
     }
 
-    /** Opens the record; close it. */
+    /** Opens the record; close it. Nobody is asked for the passphrase of a file that is not there. */
     Store open() {
+        if (address() instanceof StoreAddress.File file && !Files.exists(file.file())) {
+            throw BadInput.because(
+                    file.shown(),
+                    "There is no record here",
+                    "Check the path, or make a new record there: drillsheaf store create"
+                            + (store == null || store.isEmpty() ? "" : " " + store));
+        }
         try (Passphrase passphrase = passphrase()) {
+            if (address() instanceof StoreAddress.File file && BackupFolder.isBackup(file)) {
+                return Store.look(file, passphrase, Clock.systemUTC()); // a backup stays as it is
+            }
             return Store.open(address(), passphrase, Clock.systemUTC());
         }
     }

@@ -29,7 +29,8 @@ final class StorePassphraseCommand implements Callable<Integer> {
     @Option(
             names = "--new-passphrase-file",
             paramLabel = "<file>",
-            description = "File whose first line is the new passphrase; nobody else may read it.")
+            description = "File whose first line is the new passphrase; nobody else may read it. Without it you are"
+                    + " asked.")
     private @Nullable Path freshFile;
 
     @Override

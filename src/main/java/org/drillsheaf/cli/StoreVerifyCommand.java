@@ -43,9 +43,8 @@ final class StoreVerifyCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        try (Store record = store.open();
-                RowBar bar = new RowBar("Verifying")) {
-            Verification found = record.verify(bar);
+        try (Store record = store.open()) {
+            Verification found = verify(record);
             if (sums) {
                 for (TableSum sum : found.tables()) {
                     out.printf(Locale.ROOT, "%-20s %9d  %s%n", sum.table(), sum.rows(), sum.sum());
@@ -59,6 +58,12 @@ final class StoreVerifyCommand implements Callable<Integer> {
                             : "The record is not whole. Leave it as it is, and restore the newest backup.");
             boolean same = !redraw || redraw(record, out);
             return found.isWhole() && same ? ExitCode.DONE : ExitCode.CANNOT;
+        }
+    }
+
+    private static Verification verify(Store record) {
+        try (RowBar bar = new RowBar("Verifying")) {
+            return record.verify(bar);
         }
     }
 

@@ -40,4 +40,34 @@ public record Client(
         equipment = Set.copyOf(equipment);
         avoid = Set.copyOf(avoid);
     }
+
+    /** The same person, addressed in these languages, best first. */
+    public Client speaking(List<String> others) {
+        return changed(others, equipment, minutesPerSession);
+    }
+
+    /** The same person with other things at hand and another length of a session. */
+    public Client with(Set<String> atHand, int minutes) {
+        return changed(languages, atHand, minutes);
+    }
+
+    private Client changed(List<String> tongues, Set<String> atHand, int minutes) {
+        return new Client(
+                id,
+                name,
+                called,
+                born,
+                sex,
+                statureCentimetres,
+                massKilograms,
+                tongues,
+                paper,
+                print,
+                coach,
+                atHand,
+                avoid,
+                minutes,
+                sessionsPerWeek,
+                wish);
+    }
 }

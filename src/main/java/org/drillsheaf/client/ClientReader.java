@@ -202,6 +202,7 @@ public final class ClientReader {
                 node.get("screen"),
                 node.get("coach"),
                 declined,
+                node.text("handout-note").filter(text -> !text.isBlank()),
                 node.line());
     }
 

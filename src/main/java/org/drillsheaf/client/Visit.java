@@ -14,6 +14,7 @@ import org.drillsheaf.YamlNode;
  * @param screen the values as written, for the package that knows the tests
  * @param coach the coach's own decisions as written, for the package that knows goals and drills
  * @param declined conditions that follow from the screen and were declined by the coach: condition id to reason
+ * @param handoutNote the coach's own words to the client, printed in the handout; never blank
  * @param line where the visit begins in the client's file
  */
 public record Visit(
@@ -26,6 +27,7 @@ public record Visit(
         Optional<YamlNode> screen,
         Optional<YamlNode> coach,
         Map<String, String> declined,
+        Optional<String> handoutNote,
         int line) {
 
     public Visit {

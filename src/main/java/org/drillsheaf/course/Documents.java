@@ -6,6 +6,7 @@ import org.drillsheaf.handout.DocumentMaker;
 import org.drillsheaf.handout.DocumentOrder;
 import org.drillsheaf.handout.DocumentSetting;
 import org.drillsheaf.handout.HandoutFiles;
+import org.drillsheaf.handout.StyleText;
 import org.drillsheaf.program.Needs;
 import org.drillsheaf.program.Program;
 
@@ -19,19 +20,14 @@ public final class Documents {
      * @return empty when {@code problems} got an error
      */
     public static Optional<DocumentMaker> maker(Folders folders, Knowledge knowledge, Problems problems) {
-        return HandoutFiles.load(folders.templates(), folders.house(), folders.schema("house"), problems)
+        return HandoutFiles.load(folders.allTemplates(), folders.house(), folders.schema("house"), problems)
                 .map(printer -> new DocumentMaker(printer, knowledge.vocabulary(), knowledge.safety()));
     }
 
-    /**
-     * The same with the clinic's own house style.
-     *
-     * @param name what to call the style in a message
-     * @param house the style as YAML
-     */
+    /** The same with the clinic's own house style. */
     public static Optional<DocumentMaker> maker(
-            Folders folders, Knowledge knowledge, String name, String house, Problems problems) {
-        return HandoutFiles.load(folders.templates(), name, house, folders.schema("house"), problems)
+            Folders folders, Knowledge knowledge, StyleText style, Problems problems) {
+        return HandoutFiles.load(folders.allTemplates(), style, folders.schema("house"), problems)
                 .map(printer -> new DocumentMaker(printer, knowledge.vocabulary(), knowledge.safety()));
     }
 

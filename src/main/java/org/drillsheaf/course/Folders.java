@@ -2,6 +2,7 @@ package org.drillsheaf.course;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.drillsheaf.Problems;
 import org.drillsheaf.drill.library.ProjectFiles;
@@ -59,6 +60,16 @@ public record Folders(Path home, Path clinic) {
 
     public Path templates() {
         return home.resolve("templates");
+    }
+
+    /** Where a clinic may lay templates and phrases of its own over ours; the folder need not be there. */
+    public Path ownTemplates() {
+        return clinic.resolve("templates");
+    }
+
+    /** Our templates and the clinic's own over them. */
+    public List<Path> allTemplates() {
+        return Files.isDirectory(ownTemplates()) ? List.of(templates(), ownTemplates()) : List.of(templates());
     }
 
     public Path house() {

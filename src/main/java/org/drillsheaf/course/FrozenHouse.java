@@ -11,12 +11,16 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.drillsheaf.Problems;
+import org.drillsheaf.YamlNode;
 import org.drillsheaf.handout.HandoutFiles;
+import org.drillsheaf.handout.StyleText;
 
 /**
  * The program's own data and the clinic's as one block of bytes: vocabularies, catalogue, templates, house style. The same
@@ -28,29 +32,47 @@ final class FrozenHouse {
 
     private FrozenHouse() {}
 
-    /** @throws UncheckedIOException when a folder cannot be read */
-    static byte[] pack(Folders folders) {
+    /**
+     * @param style the house style where it lies in no file; empty for the file's
+     * @throws UncheckedIOException when a folder cannot be read
+     */
+    static byte[] pack(Folders folders, Optional<StyleText> style) {
         Map<String, Path> files = new TreeMap<>();
         for (Path part : List.of(folders.vocabularies(), folders.catalogue(), folders.templates())) {
             collect(part, folders.home().relativize(part).toString(), files);
         }
-        HandoutFiles.styleFiles(folders.house()).stream()
-                .filter(Files::isRegularFile)
-                .forEach(file -> files.put(folders.home().relativize(file).toString(), file));
+        Map<String, byte[]> kept = new TreeMap<>();
+        style.or(() -> HandoutFiles.style(
+                        folders.house(), new Problems())) // one that cannot be read is told when it is used
+                .ifPresent(found -> keep(folders, found, kept));
+        kept.keySet().forEach(name -> files.put(name, folders.house()));
         collect(folders.clinic(), CLINIC, files);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes, StandardCharsets.UTF_8)) {
             for (Map.Entry<String, Path> file : files.entrySet()) {
-                ZipEntry entry = new ZipEntry(file.getKey().replace('\\', '/'));
-                entry.setTimeLocal(ENTRY_TIME);
-                zip.putNextEntry(entry);
-                Files.copy(file.getValue(), zip);
-                zip.closeEntry();
+                byte[] content = kept.get(file.getKey());
+                put(zip, file.getKey(), content == null ? Files.readAllBytes(file.getValue()) : content);
             }
         } catch (IOException e) {
             throw new UncheckedIOException("the program's own data cannot be read", e);
         }
         return bytes.toByteArray();
+    }
+
+    private static void keep(Folders folders, StyleText style, Map<String, byte[]> kept) {
+        Path place = folders.home().relativize(folders.house());
+        kept.put(place.toString(), style.yaml().getBytes(StandardCharsets.UTF_8));
+        style.logo().ifPresent(logo -> YamlNode.parse(style.name(), style.yaml(), new Problems())
+                .flatMap(node -> node.text("logo"))
+                .ifPresent(name -> kept.put(place.resolveSibling(name).toString(), logo)));
+    }
+
+    private static void put(ZipOutputStream zip, String name, byte[] content) throws IOException {
+        ZipEntry entry = new ZipEntry(name.replace('\\', '/'));
+        entry.setTimeLocal(ENTRY_TIME);
+        zip.putNextEntry(entry);
+        zip.write(content);
+        zip.closeEntry();
     }
 
     private static void collect(Path folder, String name, Map<String, Path> files) {

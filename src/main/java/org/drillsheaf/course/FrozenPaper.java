@@ -19,6 +19,7 @@ import org.drillsheaf.client.Paper;
 import org.drillsheaf.handout.DocumentMaker;
 import org.drillsheaf.handout.DocumentOrder;
 import org.drillsheaf.handout.DocumentSetting;
+import org.drillsheaf.handout.StyleText;
 import org.drillsheaf.handout.page.DocumentKind;
 import org.drillsheaf.program.Program;
 import org.drillsheaf.program.ProgramReader;
@@ -43,15 +44,20 @@ public record FrozenPaper(
     private static final String PAPER = "paper.yaml";
     private static final String HOUSE = "house.zip";
 
-    /** With the data as it lies in the folders now. */
+    /**
+     * With the data as it lies in the folders now.
+     *
+     * @param style the house style where it lies in the record; empty for the file's
+     */
     public static FrozenPaper of(
             Folders folders,
+            Optional<StyleText> style,
             DocumentKind kind,
             LocalDate visit,
             DocumentSetting setting,
             String client,
             Optional<String> program) {
-        return new FrozenPaper(kind, visit, setting, client, program, FrozenHouse.pack(folders));
+        return new FrozenPaper(kind, visit, setting, client, program, FrozenHouse.pack(folders, style));
     }
 
     /** By names, to be kept. */

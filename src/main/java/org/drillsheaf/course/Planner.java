@@ -3,9 +3,11 @@ package org.drillsheaf.course;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.drillsheaf.program.BuildResult;
 import org.drillsheaf.program.Needs;
 import org.drillsheaf.program.Program;
+import org.drillsheaf.program.Undecided;
 
 /**
  * Builds the programs along courses and remembers the last ones, so that only what changed is built again: for a client that
@@ -35,6 +37,15 @@ public final class Planner {
      * @throws IllegalArgumentException when the safety answers of no visit are clear
      */
     public Planning along(Course course) {
+        return along(course, () -> false);
+    }
+
+    /**
+     * The same with a search that can be stopped. What a stopped search gives is the best found so far, and is not remembered.
+     *
+     * @param stopAsked looked at every few thousand steps; may turn true at any time
+     */
+    public Planning along(Course course, BooleanSupplier stopAsked) {
         Optional<Program> before = Optional.empty();
         Planning planning = null;
         for (Course.Stop stop : course.stops()) {
@@ -42,7 +53,7 @@ public final class Planner {
                 continue;
             }
             Needs needs = needs(stop, before);
-            planning = new Planning(needs, build(needs));
+            planning = new Planning(needs, build(needs, stopAsked));
             if (planning.result() instanceof Program program) {
                 before = Optional.of(program);
             }
@@ -53,18 +64,25 @@ public final class Planner {
         return planning;
     }
 
-    private BuildResult build(Needs needs) {
+    private BuildResult build(Needs needs, BooleanSupplier stopAsked) {
         synchronized (built) {
             BuildResult known = built.get(needs);
             if (known != null) {
                 return known;
             }
         }
-        BuildResult result = knowledge.builder().build(needs);
-        synchronized (built) {
-            built.put(needs, result);
+        BuildResult result = knowledge.builder().stoppedBy(stopAsked).build(needs);
+        if (!isStopped(result)) {
+            synchronized (built) {
+                built.put(needs, result);
+            }
         }
         return result;
+    }
+
+    private static boolean isStopped(BuildResult result) {
+        return result instanceof Program program && program.proof().stopped()
+                || result instanceof Undecided undecided && undecided.stopped();
     }
 
     private Needs needs(Course.Stop stop, Optional<Program> before) {

@@ -2,7 +2,6 @@ package org.drillsheaf.desk;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.CountDownLatch;
@@ -76,17 +75,28 @@ public final class DeskLaunch {
     }
 
     private static Problem noWindow(Throwable reason) {
-        List<String> packages = isLinux() ? MissingPackages.onThisMachine() : new ArrayList<>();
         String why = String.valueOf(reason.getMessage()).lines().findFirst().orElse("");
+        return noWindow(why, isLinux() ? MissingPackages.onThisMachine() : List.of(), hasDisplay());
+    }
+
+    /**
+     * What to tell when the toolkit could not start.
+     *
+     * @param why the toolkit's own words
+     * @param packages of the system that are missing
+     */
+    static Problem noWindow(String why, List<String> packages, boolean hasDisplay) {
+        String noDisplay = "There is no display here";
         if (!packages.isEmpty()) {
             return Problem.error(
                     "the window",
                     0,
-                    "This machine lacks what a window needs",
+                    "This machine lacks what a window needs" + (hasDisplay ? "" : ". " + noDisplay + " either"),
                     "Install " + String.join(", ", packages) + " (on Debian and Ubuntu: apt-get install "
-                            + String.join(" ", packages) + ")");
+                            + String.join(" ", packages) + ")"
+                            + (hasDisplay ? "" : " and start it in a desktop session"));
         }
-        return hasDisplay()
+        return hasDisplay
                 ? Problem.error(
                         "the window",
                         0,
@@ -96,7 +106,7 @@ public final class DeskLaunch {
                 : Problem.error(
                         "the window",
                         0,
-                        "There is no display here",
+                        noDisplay,
                         "Start it in a desktop session; the other commands need none, see drillsheaf --help");
     }
 }

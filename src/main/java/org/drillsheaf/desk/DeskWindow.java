@@ -21,7 +21,9 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import org.drillsheaf.Problems;
 import org.drillsheaf.course.Folders;
+import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.desk.frame.FrameView;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Look;
@@ -37,6 +39,7 @@ import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.desk.work.Background;
 import org.drillsheaf.store.sql.Passphrase;
 import org.drillsheaf.store.sql.StoreAddress;
+import org.drillsheaf.store.sql.StoreFailure;
 import org.drillsheaf.store.upkeep.Restoring;
 import org.jspecify.annotations.Nullable;
 
@@ -78,7 +81,7 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
         this.clock = clock;
         this.background = background;
         this.dialogs = dialogs;
-        this.opening = new Opening(folders, clock);
+        this.opening = new Opening(folders, records, clock);
         this.settings = file.read();
         this.words = Words.in(settings.language());
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
@@ -253,6 +256,11 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
         return Optional.ofNullable(frame);
     }
 
+    /** What every page works with, once a record is open. */
+    public Optional<Workplace> workplace() {
+        return Optional.ofNullable(workplace);
+    }
+
     public Scene scene() {
         return scene;
     }
@@ -346,28 +354,101 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
             told.accept(words.text("lock.wrong"));
             return;
         }
+        rewrite(
+                record -> {
+                    new Restoring(record, clock)
+                            .changePassphrase(
+                                    Passphrase.of(old),
+                                    Passphrase.of(fresh),
+                                    java.util.Objects.requireNonNull(workplace).coach());
+                    return fresh;
+                },
+                "record.passphrase-changed");
+    }
+
+    @Override
+    public void restore(StoreAddress.File backup, Optional<char[]> then) {
+        char[] theirs = then.orElse(passphrase).clone();
+        rewrite(
+                record -> {
+                    new Restoring(record, clock)
+                            .restore(
+                                    backup,
+                                    Passphrase.of(theirs),
+                                    java.util.Objects.requireNonNull(workplace).coach());
+                    return theirs;
+                },
+                "record.is-back");
+    }
+
+    /** Gives the passphrase that holds afterwards. */
+    private interface Rewriting {
+        char[] of(StoreAddress.File record);
+    }
+
+    /** Closes the record, has its file written anew, and opens it again; if that fails, the file is as it was and opens too. */
+    private void rewrite(Rewriting work, String done) {
         Workplace before = java.util.Objects.requireNonNull(workplace);
         StoreAddress.File record = (StoreAddress.File) before.store().address();
+        char[] now = passphrase.clone();
         if (frame != null) {
             frame.close();
         }
+        String[] wrong = new String[1];
         background.run(
                 () -> {
                     before.store().close();
-                    new Restoring(record, clock)
-                            .changePassphrase(Passphrase.of(old), Passphrase.of(fresh), before.coach());
-                    return opening.open(record, fresh);
+                    char[] fresh = now;
+                    try {
+                        fresh = work.of(record);
+                    } catch (StoreFailure e) {
+                        wrong[0] = e.problem().what() + ". " + e.problem().remedy() + ".";
+                    }
+                    return new Reopened(opening.open(record, fresh), fresh);
                 },
-                opened -> {
-                    passphrase = fresh.clone();
-                    enter(opened, before.coach());
-                    frame().ifPresent(f -> f.tell(words.text("record.passphrase-changed")));
+                back -> {
+                    passphrase = back.passphrase().clone();
+                    enter(back.opened(), before.coach());
+                    frame().ifPresent(f -> f.tell(wrong[0] == null ? words.text(done) : wrong[0]));
                 },
                 e -> {
                     String[] what = Opening.told(e);
                     startPage();
                     tell(what[0], what[1]);
                 });
+    }
+
+    private record Reopened(Opening.Opened opened, char[] passphrase) {}
+
+    @Override
+    public void readAgain() {
+        Problems problems = new Problems();
+        background.run(
+                () -> Knowledge.read(folders, problems),
+                read -> {
+                    if (read.isPresent() && workplace != null) {
+                        renew(workplace, read.get());
+                    } else {
+                        problems.all().stream().findFirst().ifPresent(p -> frame().ifPresent(f -> f.tell(p.message())));
+                    }
+                },
+                e -> frame().ifPresent(f -> f.tell(String.valueOf(e.getMessage()))));
+    }
+
+    private void renew(Workplace w, Knowledge knowledge) {
+        Workplace now = new Workplace(
+                w.folders(),
+                knowledge,
+                w.store(),
+                w.coach(),
+                w.clock(),
+                w.background(),
+                w.words(),
+                new Pictures(knowledge.catalogue()),
+                w.dialogs());
+        workplace = now;
+        frame().ifPresent(f -> f.renew(now));
+        w.pictures().close();
     }
 
     @Override

@@ -13,9 +13,9 @@ public interface Dialogs {
     /**
      * Which files to read.
      *
-     * @param ending for example {@code *.yaml}
+     * @param endings for example {@code *.yaml}
      */
-    List<Path> open(String title, String what, String ending);
+    List<Path> open(String title, String what, String... endings);
 
     /**
      * Hands a file to the program that this machine opens such files with.

@@ -26,10 +26,10 @@ final class StageDialogs implements Dialogs {
     }
 
     @Override
-    public List<Path> open(String title, String what, String ending) {
+    public List<Path> open(String title, String what, String... endings) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(title);
-        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(what, ending));
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(what, endings));
         List<File> files = chooser.showOpenMultipleDialog(stage);
         return files == null ? List.of() : files.stream().map(File::toPath).toList();
     }

@@ -224,6 +224,7 @@ final class CoachSheetMaker {
         }
         handout.cautions().forEach(c -> text.append(c.text().text()).append('\n'));
         handout.setUp().forEach(s -> text.append(s.text()).append('\n'));
+        handout.whileTraining().forEach(s -> text.append(s.text()).append('\n'));
         return Readability.of(text.toString()).grade();
     }
 

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,50 +27,58 @@ public final class HandoutFiles {
      * A printer with everything it needs.
      *
      * @param templates folder with {@code *.ftlx} and {@code messages/*.yaml}
-     * @param house the clinic's house style
+     * @param house the clinic's house style; its logo lies beside it
      * @param houseSchema its schema
      * @return empty when {@code problems} got an error
      */
     public static Optional<HandoutPrinter> load(Path templates, Path house, Path houseSchema, Problems problems) {
-        Problems found = new Problems();
-        Optional<HandoutPrinter> printer = text(house, found)
-                .flatMap(t -> load(templates, house.toString(), t, Optional.of(house), houseSchema, found));
-        problems.addAll(found.all());
-        return found.hasErrors() ? Optional.empty() : printer;
+        return load(List.of(templates), house, houseSchema, problems);
     }
 
-    /**
-     * The same with a house style that lies in no file; a logo, which would lie beside it, is left out.
-     *
-     * @param name what to call the style in a message
-     * @param house the style as YAML
-     */
+    /** The same with templates of several folders; one of the same name in a later folder takes the place of an earlier one. */
+    public static Optional<HandoutPrinter> load(List<Path> templates, Path house, Path houseSchema, Problems problems) {
+        return style(house, problems).flatMap(style -> load(templates, style, houseSchema, problems));
+    }
+
+    /** The same with a house style that may lie in no file. */
     public static Optional<HandoutPrinter> load(
-            Path templates, String name, String house, Path houseSchema, Problems problems) {
-        return load(templates, name, house, Optional.empty(), houseSchema, problems);
-    }
-
-    private static Optional<HandoutPrinter> load(
-            Path templates, String name, String house, Optional<Path> file, Path houseSchema, Problems problems) {
+            List<Path> templates, StyleText style, Path houseSchema, Problems problems) {
         Problems found = new Problems();
-        Map<String, String> sources = templates(templates, found);
+        Map<String, String> sources = new TreeMap<>();
         Map<String, Messages> messages = new TreeMap<>();
-        for (Path phrases : list(templates.resolve("messages"), ".yaml", found)) {
-            yaml(phrases, found)
-                    .flatMap(node -> MessagesReader.read(node, found))
-                    .ifPresent(m -> messages.put(m.language(), m));
+        for (Path folder : templates) {
+            sources.putAll(templates(folder, found));
+            Path phrases = folder.resolve("messages");
+            for (Path file : folder.equals(templates.get(0)) || Files.isDirectory(phrases)
+                    ? list(phrases, ".yaml", found)
+                    : List.<Path>of()) {
+                yaml(file, found)
+                        .flatMap(node -> MessagesReader.read(node, found))
+                        .ifPresent(m -> messages.put(m.language(), m));
+            }
         }
         if (!messages.containsKey("en") && !found.hasErrors()) {
-            found.error(templates.toString(), 0, "The English phrases are missing", "Put back messages/en.yaml");
+            found.error(templates.get(0).toString(), 0, "The English phrases are missing", "Put back messages/en.yaml");
         }
-        Optional<HouseStyle> style = style(name, house, file, houseSchema, found);
+        Optional<HouseStyle> read = style(style, houseSchema, found);
         problems.addAll(found.all());
-        return found.hasErrors() ? Optional.empty() : style.map(s -> new HandoutPrinter(sources, messages, s));
+        return found.hasErrors() ? Optional.empty() : read.map(s -> new HandoutPrinter(sources, messages, s));
     }
 
-    private static Optional<HouseStyle> style(
-            String name, String house, Optional<Path> file, Path schema, Problems problems) {
-        Optional<YamlNode> node = YamlNode.parse(name, house, problems);
+    /** A style that lies in a file, with the logo beside it; empty when {@code problems} got an error. */
+    public static Optional<StyleText> style(Path house, Problems problems) {
+        Problems found = new Problems();
+        Optional<String> text = text(house, found);
+        Optional<Path> named = text.flatMap(t -> YamlNode.parse(house.toString(), t, new Problems()))
+                .flatMap(node -> node.text("logo"))
+                .map(house::resolveSibling);
+        Optional<byte[]> logo = named.flatMap(file -> bytes(file, found));
+        problems.addAll(found.all());
+        return found.hasErrors() ? Optional.empty() : text.map(t -> new StyleText(house.toString(), t, logo));
+    }
+
+    private static Optional<HouseStyle> style(StyleText style, Path schema, Problems problems) {
+        Optional<YamlNode> node = YamlNode.parse(style.name(), style.yaml(), problems);
         Optional<String> schemaText = text(schema, problems);
         if (node.isEmpty() || schemaText.isEmpty()) {
             return Optional.empty();
@@ -84,31 +91,20 @@ public final class HandoutFiles {
         }
         Problems found = new Problems();
         Optional<Picture> logo =
-                file.flatMap(path -> node.get().text("logo").flatMap(own -> logo(path.resolveSibling(own), found)));
+                style.logo().flatMap(bytes -> node.get().text("logo").flatMap(name -> Logo.read(name, bytes, found)));
         problems.addAll(found.all());
         return found.hasErrors() ? Optional.empty() : HouseStyleReader.read(node.get(), logo, problems);
     }
 
-    /** The house style and, where it names one, the logo beside it: all that a copy of the style needs. */
-    public static List<Path> styleFiles(Path house) {
-        List<Path> files = new ArrayList<>(List.of(house));
-        Problems ignored = new Problems(); // a style that cannot be read is told when it is used
-        yaml(house, ignored)
-                .flatMap(node -> node.text("logo"))
-                .map(house::resolveSibling)
-                .ifPresent(files::add);
-        return files;
-    }
-
-    private static Optional<Picture> logo(Path file, Problems problems) {
+    private static Optional<byte[]> bytes(Path logo, Problems problems) {
         try {
-            if (Files.size(file) > LARGEST_TEMPLATE) {
-                problems.error(file.toString(), 0, "The logo is larger than a megabyte", "Make it smaller");
+            if (Files.size(logo) > LARGEST_TEMPLATE) {
+                problems.error(logo.toString(), 0, "The logo is larger than a megabyte", "Make it smaller");
                 return Optional.empty();
             }
-            return Logo.read(file.toString(), Files.readAllBytes(file), problems);
+            return Optional.of(Files.readAllBytes(logo));
         } catch (IOException e) {
-            problems.error(file.toString(), 0, "The logo cannot be read", "Put it beside the house style");
+            problems.error(logo.toString(), 0, "The logo cannot be read", "Put it beside the house style");
             return Optional.empty();
         }
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.drillsheaf.LocalText;
 import org.drillsheaf.Problems;
@@ -30,6 +31,10 @@ import org.drillsheaf.program.PhasePlan;
 public final class HandoutMaker {
     /** Enough for the handouts of a few clients; about 6 MB. */
     private static final int KEPT_DRAWINGS = 200;
+
+    /** As many of the widest letters as find room in a line of large print. Ideographs break anywhere by themselves. */
+    private static final Pattern LONG_WORD =
+            Pattern.compile("[^\\s\\p{IsIdeographic}]{24}(?=[^\\s\\p{IsIdeographic}]{3})");
 
     private final HandoutPrinter printer;
     private final Map<String, EquipmentItem> equipment;
@@ -80,8 +85,22 @@ public final class HandoutMaker {
                 order.conditions().contains("pregnancy")
                         ? List.of(messages.say("stop.help.pregnancy", Map.of()))
                         : List.of(),
-                order.setUp().stream().map(text -> Told.best(text, languages)).toList(),
+                told(order.setUp(), languages),
+                told(order.whileTraining(), languages),
+                order.note().map(HandoutMaker::paragraphs).orElse(List.of()),
                 blocks));
+    }
+
+    private static List<Told> told(List<LocalText> texts, List<String> languages) {
+        return texts.stream().map(text -> Told.best(text, languages)).toList();
+    }
+
+    /** What a coach typed, line by line. A word that is longer than any line is broken, so that none leaves the page. */
+    private static List<String> paragraphs(String note) {
+        return note.lines()
+                .map(line -> LONG_WORD.matcher(line.strip()).replaceAll("$0 "))
+                .filter(line -> !line.isBlank())
+                .toList();
     }
 
     private static Frame frame(HandoutOrder order, Messages messages) {

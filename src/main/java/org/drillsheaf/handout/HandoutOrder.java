@@ -20,6 +20,8 @@ import org.drillsheaf.program.Program;
  * @param conditions ids of the client's conditions
  * @param conditionTexts what the client has to mind in every drill because of a condition
  * @param setUp how to get ready at home for these drills
+ * @param whileTraining what to mind during all of them
+ * @param note the coach's own words to this client
  * @param breathOutSeconds the client's own measured breath out
  * @param signedBy the coach who checked the program; empty when nobody did
  */
@@ -32,6 +34,8 @@ public record HandoutOrder(
         Set<String> conditions,
         List<LocalText> conditionTexts,
         List<LocalText> setUp,
+        List<LocalText> whileTraining,
+        Optional<String> note,
         OptionalDouble breathOutSeconds,
         Optional<String> signedBy,
         Paper paper,
@@ -46,5 +50,6 @@ public record HandoutOrder(
         conditions = Set.copyOf(conditions);
         conditionTexts = List.copyOf(conditionTexts);
         setUp = List.copyOf(setUp);
+        whileTraining = List.copyOf(whileTraining);
     }
 }

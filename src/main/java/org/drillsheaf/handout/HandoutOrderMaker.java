@@ -54,7 +54,9 @@ final class HandoutOrderMaker {
                 now.safety().active().stream()
                         .flatMap(active -> active.condition().clientText().stream())
                         .toList(),
-                setUp(judgements.values(), now),
+                sentences(Caution.Group.SET_UP, judgements.values(), now),
+                sentences(Caution.Group.WHILE_TRAINING, judgements.values(), now),
+                now.visit().handoutNote(),
                 breathOut(now),
                 setting.signedBy(),
                 setting.paper(),
@@ -68,34 +70,18 @@ final class HandoutOrderMaker {
         }
         List<String> languages = new ArrayList<>(setting.language().stream().toList());
         client.languages().stream().filter(l -> !languages.contains(l)).forEach(languages::add);
-        return new Client(
-                client.id(),
-                client.name(),
-                client.called(),
-                client.born(),
-                client.sex(),
-                client.statureCentimetres(),
-                client.massKilograms(),
-                languages,
-                client.paper(),
-                client.print(),
-                client.coach(),
-                client.equipment(),
-                client.avoid(),
-                client.minutesPerSession(),
-                client.sessionsPerWeek(),
-                client.wish());
+        return client.speaking(languages);
     }
 
-    /** What the house says about chairs, bands, floors and getting up, as far as it concerns these drills and this client. */
-    private List<LocalText> setUp(Collection<Judgement> judgements, DocumentOrder.Seen now) {
+    /** What the house says about practising at home, as far as it concerns these drills and this client. */
+    private List<LocalText> sentences(Caution.Group group, Collection<Judgement> judgements, DocumentOrder.Seen now) {
         Set<String> equipment = judgements.stream()
                 .flatMap(judgement -> judgement.drill().equipment().stream())
                 .collect(Collectors.toSet());
         Set<String> conditions =
                 now.safety().active().stream().map(ActiveCondition::id).collect(Collectors.toSet());
         return vocabulary.library().cautions().stream()
-                .filter(caution -> caution.group() == Caution.Group.SET_UP && caution.concerns(equipment, conditions))
+                .filter(caution -> caution.group() == group && caution.concerns(equipment, conditions))
                 .map(Caution::text)
                 .toList();
     }

@@ -106,7 +106,7 @@ public final class Explainer {
     /** What more minutes a session would gain. */
     public WhatIf moreMinutes(int minutes) {
         Client client = needs.client();
-        Needs more = needs.withClient(with(client, client.equipment(), client.minutesPerSession() + minutes));
+        Needs more = needs.withClient(client.with(client.equipment(), client.minutesPerSession() + minutes));
         return new WhatIf(minutes + " more minutes", difference(new TaskMaker(more, offers, settings).task()));
     }
 
@@ -115,7 +115,7 @@ public final class Explainer {
         Set<String> more = new HashSet<>(needs.client().equipment());
         more.add(item);
         Needs changed =
-                needs.withClient(with(needs.client(), more, needs.client().minutesPerSession()));
+                needs.withClient(needs.client().with(more, needs.client().minutesPerSession()));
         Offers again = offers.again(catalogue, changed);
         return new WhatIf(
                 "a " + Offers.item(item, catalogue), difference(new TaskMaker(changed, again, settings).task()));
@@ -137,25 +137,5 @@ public final class Explainer {
                 ? Optional.of(Cost.of(Valuation.unpacked(answer.value(), exact.objective()))
                         .minus(program.proof().value()))
                 : Optional.empty();
-    }
-
-    private static Client with(Client client, Set<String> equipment, int minutes) {
-        return new Client(
-                client.id(),
-                client.name(),
-                client.called(),
-                client.born(),
-                client.sex(),
-                client.statureCentimetres(),
-                client.massKilograms(),
-                client.languages(),
-                client.paper(),
-                client.print(),
-                client.coach(),
-                equipment,
-                client.avoid(),
-                minutes,
-                client.sessionsPerWeek(),
-                client.wish());
     }
 }

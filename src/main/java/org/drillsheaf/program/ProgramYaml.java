@@ -2,6 +2,7 @@ package org.drillsheaf.program;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.drillsheaf.QuotedText;
 
 /**
  * A program as YAML text. The same program always gives the same bytes; {@link ProgramReader} reads them back. Lines end with a
@@ -35,7 +36,7 @@ public final class ProgramYaml {
             line(2, "stopped: true");
         }
         line(2, "ties-settled: " + program.proof().tiesSettled());
-        line(0, "known: " + ids(program.known()));
+        line(0, "known: " + list(program.known()));
         line(0, "phases:");
         program.phases().forEach(this::phase);
         line(0, program.changes().isEmpty() ? "changes: []" : "changes:");
@@ -71,7 +72,7 @@ public final class ProgramYaml {
         line(6, "- drill: " + text(entry.drill()));
         line(8, "revision: " + entry.revision());
         line(8, "sha-256: " + text(entry.hash()));
-        line(8, "variants: " + ids(entry.variants()));
+        line(8, "variants: " + list(entry.variants()));
         entry.side().ifPresent(side -> line(8, "side: " + side.id()));
         AssignedDose dose = entry.dose();
         line(
@@ -115,12 +116,8 @@ public final class ProgramYaml {
         out.append(" ".repeat(indent)).append(text).append('\n');
     }
 
-    private static String ids(List<String> ids) {
-        return ids.stream().map(ProgramYaml::text).collect(Collectors.joining(", ", "[", "]"));
-    }
-
     private static String list(List<String> texts) {
-        return ids(texts);
+        return texts.stream().map(ProgramYaml::text).collect(Collectors.joining(", ", "[", "]"));
     }
 
     /** A plain id stands as it is; everything else is quoted, so that no text can be read as anything but a text. */
@@ -128,22 +125,6 @@ public final class ProgramYaml {
         if (text.matches("[a-z][a-z0-9]*(-[a-z0-9]+)+")) {
             return text;
         }
-        StringBuilder quoted = new StringBuilder("\"");
-        text.codePoints().forEach(c -> {
-            switch (c) {
-                case '"' -> quoted.append("\\\"");
-                case '\\' -> quoted.append("\\\\");
-                case '\n' -> quoted.append("\\n");
-                case '\t' -> quoted.append("\\t");
-                default -> {
-                    if (c < 0x20 || c >= 0x7f && c < 0xa0 || c == 0x2028 || c == 0x2029 || c == 0xfeff) {
-                        quoted.append(String.format(java.util.Locale.ROOT, "\\u%04x", c));
-                    } else {
-                        quoted.appendCodePoint(c);
-                    }
-                }
-            }
-        });
-        return quoted.append('"').toString();
+        return QuotedText.quoted(text);
     }
 }

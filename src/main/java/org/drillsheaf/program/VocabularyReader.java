@@ -53,8 +53,8 @@ public final class VocabularyReader {
         DrillWords words = library.get().catalogue().words();
         Set<String> goals = words.goals().keySet();
         Set<String> positions = words.positions().keySet();
-        Optional<PhaseTable> phases = yaml("phases").flatMap(file -> schema("phases")
-                .flatMap(schema -> PhaseTableReader.read(file, schema, goals, positions, problems)));
+        Optional<PhaseTable> phases = phases().flatMap(file ->
+                schema("phases").flatMap(schema -> PhaseTableReader.read(file, schema, goals, positions, problems)));
         Optional<BuilderSettings> builder = yaml("builder").flatMap(file -> schema("builder")
                 .flatMap(schema -> BuilderSettingsReader.read(file, schema, goals, problems)));
         if (phases.isEmpty() || builder.isEmpty()) {
@@ -72,8 +72,20 @@ public final class VocabularyReader {
         return files.clinic().map(clinic -> clinic.resolve("tests.yaml")).filter(Files::exists);
     }
 
+    /** A clinic's own table of phases takes the place of ours. */
+    private Optional<YamlNode> phases() {
+        return files.clinic()
+                .map(clinic -> clinic.resolve("phases.yaml"))
+                .filter(Files::exists)
+                .map(file -> file(file.toString()))
+                .orElseGet(() -> yaml("phases"));
+    }
+
     private Optional<YamlNode> yaml(String name) {
-        String path = "shared/" + name + ".yaml";
+        return file("shared/" + name + ".yaml");
+    }
+
+    private Optional<YamlNode> file(String path) {
         Problems own = new Problems();
         Optional<YamlNode> node = text(path).flatMap(text -> YamlNode.parse(path, text, own));
         problems.addAll(own.all());

@@ -8,6 +8,7 @@ import java.util.UUID;
 import org.drillsheaf.store.change.Audit;
 import org.drillsheaf.store.change.AuditEntry;
 import org.drillsheaf.store.change.Changes;
+import org.drillsheaf.store.change.OpenDesk;
 import org.drillsheaf.store.record.ClientArchive;
 import org.drillsheaf.store.record.Clients;
 import org.drillsheaf.store.record.Documents;
@@ -201,6 +202,11 @@ public final class Store implements AutoCloseable {
     public List<TableSum> copyInto(Store empty, String who, Watcher watcher) {
         audit.noteOfStore(AuditEntry.Deed.COPIED, who);
         return RecordCopy.copy(database, empty.database, watcher);
+    }
+
+    /** Which machines have the record of a server open; empty for a file. */
+    public List<OpenDesk> openDesks() {
+        return OpenDesk.list(database);
     }
 
     /** What other desks commit, and this one. */

@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import java.util.zip.ZipFile;
+import org.drillsheaf.store.TestServer;
+import org.drillsheaf.store.sql.StoreAddress;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,10 +28,20 @@ class StoreCommandTest {
     void aRecordWithTwoClients() throws IOException {
         record = folder.resolve("record.mv.db").toString();
         key = secret("key", "six otters on a wet brook");
+        createAndAdd();
+    }
+
+    private void createAndAdd() {
         assertThat(CommandRun.of("store", "create", record, "--passphrase-file", key.toString()))
                 .satisfies(run -> assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.DONE));
         CommandRun added = store("add", "samples/clients/odile-farrant.yaml", "samples/clients/edwin-tarrow.yaml");
         assertThat(added.out()).contains("Added odile-farrant", "Added edwin-tarrow");
+    }
+
+    /** The address of an empty database on a real server, as a clinic would write it. */
+    private static String server() {
+        StoreAddress.Server address = TestServer.emptyDatabase();
+        return address.url() + "?user=" + address.user();
     }
 
     private Path secret(String name, String words) throws IOException {
@@ -81,15 +93,18 @@ class StoreCommandTest {
         }
     }
 
-    @Test
-    void anErasedClientStaysErasedWhenAnOldBackupIsTakenBack() throws IOException {
-        done("backup");
-        Path backup;
+    private Path backup() throws IOException {
         try (Stream<Path> files = Files.list(folder.resolve("record-backups"))) {
-            backup = files.filter(file -> file.toString().endsWith(".mv.db"))
+            return files.filter(file -> file.toString().endsWith(".mv.db"))
                     .findFirst()
                     .orElseThrow();
         }
+    }
+
+    @Test
+    void anErasedClientStaysErasedWhenAnOldBackupIsTakenBack() throws IOException {
+        done("backup");
+        Path backup = backup();
         assertThat(store("erase-client", "odile-farrant").err()).contains("the id was not repeated");
         assertThat(done("erase-client", "odile-farrant", "--yes", "odile-farrant")
                         .out())
@@ -122,6 +137,71 @@ class StoreCommandTest {
         assertThat(run.out()).contains("counts and checksums of all 18 tables agree");
         record = copy;
         assertThat(done("status").out()).contains("2 clients");
+    }
+
+    @Test
+    void aCopyGoesToAServerAndBackWithEveryCountAndChecksum() {
+        String file = record;
+        List<String> sums = sums();
+        String server = server();
+        assertThat(done("copy", server, "--target-passphrase-file", key.toString())
+                        .out())
+                .contains("counts and checksums of all 18 tables agree");
+        record = server;
+        assertThat(sums()).isEqualTo(sums);
+        String back = folder.resolve("back.mv.db").toString();
+        done("copy", back, "--target-passphrase-file", key.toString());
+        record = back;
+        assertThat(sums()).isEqualTo(sums);
+        record = file;
+        assertThat(store("copy", server, "--target-passphrase-file", key.toString())
+                        .err())
+                .contains("There is already something in this record");
+    }
+
+    /** Of each table, without the audit: that a copy was made stands in it. */
+    private List<String> sums() {
+        List<String> sums = done("verify", "--sums")
+                .out()
+                .lines()
+                .filter(line -> !line.matches("(audit|ledger|The record) .*"))
+                .toList();
+        assertThat(sums).hasSize(16);
+        return sums;
+    }
+
+    @Test
+    void aRecordOnAServerIsUsedAsOneInAFile() throws IOException {
+        record = server();
+        createAndAdd();
+        done("export-client", "Odile", "--out", folder.resolve("odile.zip").toString());
+        try (ZipFile zip = new ZipFile(folder.resolve("odile.zip").toFile())) {
+            assertThat(zip.getEntry("client.yaml")).isNotNull();
+        }
+        assertThat(done("erase-client", "odile-farrant", "--yes", "odile-farrant")
+                        .out())
+                .contains("Ask whoever runs the server how long its backups are kept");
+        assertThat(done("status").out())
+                .contains("1 clients", "Backups: made by whoever runs the server", "by Tamsin Rook: client")
+                .doesNotContain("Odile", "Edwin");
+        assertThat(done("verify").out()).contains("The record is whole");
+        for (String forFiles : List.of("backup", "restore", "passphrase")) {
+            CommandRun refused = store(forFiles);
+            assertThat(refused.code()).isEqualTo(ExitCode.BAD_INPUT);
+            assertThat(refused.err()).contains(forFiles + " is for a record in a file", "Ask whoever runs the server");
+        }
+    }
+
+    @Test
+    void aBackupIsLookedIntoAndStaysAsItIs() throws IOException {
+        done("backup");
+        done("add", "samples/clients/lise-varga.yaml");
+        Path backup = backup();
+        byte[] before = Files.readAllBytes(backup);
+        record = backup.toString();
+        assertThat(done("status").out()).contains("2 clients");
+        assertThat(store("add", "samples/clients/lise-varga.yaml").err()).contains("Nothing can be written there");
+        assertThat(backup).hasBinaryContent(before);
     }
 
     @Test
@@ -166,6 +246,8 @@ class StoreCommandTest {
         record = folder.resolve("nowhere").toString();
         CommandRun run = store("status");
         assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT);
-        assertThat(run.err()).contains("There is no record here").doesNotContain("Exception");
+        assertThat(run.err())
+                .contains("There is no record here", "drillsheaf store create")
+                .doesNotContain("Exception");
     }
 }

@@ -10,12 +10,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
@@ -32,7 +35,8 @@ public final class DeskRun implements AutoCloseable {
     /** Today at the desk. */
     public static final Clock TODAY = Clock.fixed(Instant.parse("2026-06-04T10:42:00Z"), ZoneOffset.UTC);
 
-    private static final long PATIENCE_MILLISECONDS = 180_000;
+    private static final long PATIENCE_MILLISECONDS = 120_000;
+    private static final List<Throwable> UNCAUGHT = new CopyOnWriteArrayList<>();
     private static boolean started;
 
     private final DeskWindow window;
@@ -50,7 +54,7 @@ public final class DeskRun implements AutoCloseable {
         }
 
         @Override
-        public List<Path> open(String title, String what, String ending) {
+        public List<Path> open(String title, String what, String... endings) {
             return next.stream().toList();
         }
 
@@ -99,6 +103,10 @@ public final class DeskRun implements AutoCloseable {
         Platform.setImplicitExit(false);
         up.join();
         fx(() -> {
+            Thread.currentThread().setUncaughtExceptionHandler((thread, failure) -> {
+                failure.printStackTrace();
+                UNCAUGHT.add(failure);
+            });
             Look.prepare();
             return true;
         });
@@ -151,6 +159,16 @@ public final class DeskRun implements AutoCloseable {
         return window.scene();
     }
 
+    /** Gives this window the keys when several are open. */
+    public void toFront() {
+        fx(() -> {
+            stage.toFront();
+            stage.requestFocus();
+            return true;
+        });
+        until("the window has the keys", stage::isFocused);
+    }
+
     /** The folder in which the next saved file lands, or the file that is opened. */
     public void choose(Path path) {
         files.next = Optional.of(path);
@@ -176,25 +194,33 @@ public final class DeskRun implements AutoCloseable {
         settle();
     }
 
-    /** Types letters and digits by their keys. */
+    /** Types letters, digits, spaces and signs by their keys, into whatever has the focus. */
     public void type(String text) {
-        for (char letter : text.toCharArray()) {
+        for (char sign : text.toCharArray()) {
             fx(() -> {
-                Node owner = scene().getFocusOwner();
-                javafx.scene.input.KeyEvent typed = new javafx.scene.input.KeyEvent(
-                        javafx.scene.input.KeyEvent.KEY_TYPED,
-                        String.valueOf(letter),
-                        "",
-                        KeyCode.UNDEFINED,
-                        false,
-                        false,
-                        false,
-                        false);
-                javafx.event.Event.fireEvent(owner, typed);
+                Robot robot = new Robot();
+                boolean shift = Character.isUpperCase(sign);
+                if (shift) {
+                    robot.keyPress(KeyCode.SHIFT);
+                }
+                robot.keyType(key(sign));
+                if (shift) {
+                    robot.keyRelease(KeyCode.SHIFT);
+                }
                 return true;
             });
         }
         settle();
+    }
+
+    private static KeyCode key(char sign) {
+        return switch (sign) {
+            case ' ' -> KeyCode.SPACE;
+            case '-' -> KeyCode.MINUS;
+            case '.' -> KeyCode.PERIOD;
+            case ',' -> KeyCode.COMMA;
+            default -> KeyCode.getKeyCode(String.valueOf(Character.toUpperCase(sign)));
+        };
     }
 
     /** Clicks the middle of what shows this text or has this name for screen readers. */
@@ -213,8 +239,9 @@ public final class DeskRun implements AutoCloseable {
         click(node);
     }
 
-    /** Clicks the middle of a node. */
+    /** Clicks the middle of a node; turns the wheel until it is in sight. */
     public void click(Node node) {
+        wheelTo(node);
         fx(() -> {
             Robot robot = new Robot();
             var bounds = node.localToScreen(node.getBoundsInLocal());
@@ -223,6 +250,37 @@ public final class DeskRun implements AutoCloseable {
             return true;
         });
         settle();
+    }
+
+    private void wheelTo(Node node) {
+        Optional<ScrollPane> around = fx(() -> scrollPaneAround(node));
+        for (int turn = 0; around.isPresent() && turn < 60; turn++) {
+            int way = fx(() -> {
+                Bounds view = around.get().localToScreen(around.get().getBoundsInLocal());
+                Bounds there = node.localToScreen(node.getBoundsInLocal());
+                return there.getMinY() < view.getMinY() ? -1 : there.getMaxY() > view.getMaxY() ? 1 : 0;
+            });
+            if (way == 0) {
+                return;
+            }
+            fx(() -> {
+                Bounds view = around.get().localToScreen(around.get().getBoundsInLocal());
+                Robot robot = new Robot();
+                robot.mouseMove(view.getCenterX(), view.getCenterY());
+                robot.mouseWheel(-way); // the robot without a display counts the other way round
+                return true;
+            });
+            settle();
+        }
+    }
+
+    private static Optional<ScrollPane> scrollPaneAround(Node node) {
+        for (Node n = node.getParent(); n != null; n = n.getParent()) {
+            if (n instanceof ScrollPane pane) {
+                return Optional.of(pane);
+            }
+        }
+        return Optional.empty();
     }
 
     /** Lets the toolkit take what has just arrived, and paint. */
@@ -259,5 +317,10 @@ public final class DeskRun implements AutoCloseable {
             window.end();
             return true;
         });
+        List<Throwable> failures = List.copyOf(UNCAUGHT);
+        UNCAUGHT.clear();
+        if (!failures.isEmpty()) {
+            throw new AssertionError("something broke in the window meanwhile", failures.get(0));
+        }
     }
 }

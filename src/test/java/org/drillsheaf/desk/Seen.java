@@ -10,11 +10,11 @@ import javafx.scene.control.Labeled;
 import javafx.scene.control.TextInputControl;
 
 /** What is to be seen in a scene graph. */
-final class Seen {
+public final class Seen {
     private Seen() {}
 
     /** Calls back with every node that is to be seen, parents first. */
-    static void walk(Node node, Consumer<Node> visitor) {
+    public static void walk(Node node, Consumer<Node> visitor) {
         if (!node.isVisible()) {
             return;
         }
@@ -27,7 +27,7 @@ final class Seen {
     }
 
     /** All texts. */
-    static List<String> texts(Node root) {
+    public static List<String> texts(Node root) {
         List<String> texts = new ArrayList<>();
         walk(root, node -> {
             if (node instanceof Labeled labeled
@@ -43,7 +43,7 @@ final class Seen {
     }
 
     /** The first control with this text or this name for screen readers; controls before plain texts. */
-    static Optional<Node> find(Node root, String text) {
+    public static Optional<Node> find(Node root, String text) {
         List<Node> controls = new ArrayList<>();
         List<Node> others = new ArrayList<>();
         walk(root, node -> {
@@ -58,7 +58,7 @@ final class Seen {
     }
 
     /** The first control whose name for screen readers begins so. */
-    static Optional<Node> findStarting(Node root, String name) {
+    public static Optional<Node> findStarting(Node root, String name) {
         List<Node> found = new ArrayList<>();
         walk(root, node -> {
             if (node.getAccessibleText() != null && node.getAccessibleText().startsWith(name)) {
@@ -69,7 +69,7 @@ final class Seen {
     }
 
     /** Number of pictures that are drawn. */
-    static int pictures(Node root) {
+    public static int pictures(Node root) {
         List<Node> found = new ArrayList<>();
         walk(root, node -> {
             if (node instanceof javafx.scene.image.ImageView view && view.getImage() != null) {
@@ -80,7 +80,7 @@ final class Seen {
     }
 
     /** What a screen reader says a control is called. */
-    static String name(Node node) {
+    public static String name(Node node) {
         Object text = node.queryAccessibleAttribute(javafx.scene.AccessibleAttribute.TEXT);
         String said = node.getAccessibleText() != null ? node.getAccessibleText() : text == null ? "" : text.toString();
         if (node instanceof TextInputControl) {

@@ -119,8 +119,8 @@ class ClientHandoutTest {
         assertThat(headings).startsWith("H1").filteredOn(h -> h.equals("H1")).hasSize(1);
         assertThat(headings)
                 .filteredOn(h -> h.equals("H2"))
-                .as("stop, cautions, order, if this happens, 5 drills, faults, at home")
-                .hasSize(11);
+                .as("stop, cautions, order, if this happens, at home, while you practise, faults, 5 drills")
+                .hasSize(12);
         List<String> block = PdfProof.section(tree, 1);
         assertThat(block.stream().map(String::strip))
                 .as("one drill")
@@ -165,7 +165,8 @@ class ClientHandoutTest {
 
         assertThat(first)
                 .contains(
-                        "fever, feel faint, drank alcohol or have a new symptom",
+                        "fever, feel faint, drank alcohol, have a new symptom",
+                        "a new medicine makes you sleepy",
                         "sharp, grows or goes over",
                         "runs down an arm or leg")
                 .contains(

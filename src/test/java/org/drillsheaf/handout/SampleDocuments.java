@@ -83,6 +83,8 @@ final class SampleDocuments {
                                 List.of(), told("Your blood pressure: do not hold a full breath. Let it flow out."))),
                 List.of(),
                 List.of(told("Use a chair with four legs, without wheels. Put its back against a wall.")),
+                List.of(told("Wait an hour after a big meal.")),
+                List.of(),
                 blocks);
     }
 
@@ -107,6 +109,8 @@ final class SampleDocuments {
                 h.cautions(),
                 List.of(printer.messagesFor(frame.language()).say("stop.help.pregnancy", Map.of())),
                 h.setUp(),
+                h.whileTraining(),
+                h.note(),
                 h.drills());
     }
 
@@ -155,6 +159,8 @@ final class SampleDocuments {
                 cautions,
                 h.helpNow(),
                 h.setUp(),
+                h.whileTraining(),
+                h.note(),
                 h.drills());
     }
 
@@ -172,6 +178,8 @@ final class SampleDocuments {
                 h.cautions(),
                 h.helpNow(),
                 h.setUp(),
+                h.whileTraining(),
+                h.note(),
                 drills);
     }
 

@@ -120,10 +120,30 @@ final class SamplePrograms {
                 Set.of(),
                 List.of(),
                 List.of(LocalText.english("Use a chair with four legs, without wheels.")),
+                List.of(LocalText.english("Wait an hour after a big meal.")),
+                Optional.empty(),
                 OptionalDouble.empty(),
                 Optional.of("Tamsin Rook"),
                 paper,
                 large);
+    }
+
+    static HandoutOrder withNote(HandoutOrder o, Optional<String> note) {
+        return new HandoutOrder(
+                o.client(),
+                o.program(),
+                o.judgements(),
+                o.phases(),
+                o.next(),
+                o.conditions(),
+                o.conditionTexts(),
+                o.setUp(),
+                o.whileTraining(),
+                note,
+                o.breathOutSeconds(),
+                o.signedBy(),
+                o.paper(),
+                o.large());
     }
 
     private static HandoutOrder.PhaseWords words(String name, String purpose) {

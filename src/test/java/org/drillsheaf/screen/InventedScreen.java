@@ -232,6 +232,7 @@ record InventedScreen(String number, String person, Map<String, String> cells, S
                 Optional.of(House.yaml(screen)),
                 Optional.empty(),
                 Map.of(),
+                Optional.empty(),
                 1);
     }
 

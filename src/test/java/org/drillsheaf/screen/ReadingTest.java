@@ -10,6 +10,7 @@ import org.drillsheaf.Side;
 import org.drillsheaf.client.Client;
 import org.drillsheaf.client.ClientCondition;
 import org.drillsheaf.client.Sex;
+import org.drillsheaf.client.Visit;
 import org.junit.jupiter.api.Test;
 
 /** Facts of the trade: common practice, no source. */
@@ -176,7 +177,7 @@ class ReadingTest {
 
         var visit = InventedScreen.visit(
                 InventedScreen.DAY, BOTH_HIPS_AND_LOW_SQUAT + "joint-laxity: {unit: points, value: 7}\n", Map.of());
-        var declined = new org.drillsheaf.client.Visit(
+        var declined = new Visit(
                 visit.date(),
                 visit.safety(),
                 visit.observed(),
@@ -186,6 +187,7 @@ class ReadingTest {
                 visit.screen(),
                 visit.coach(),
                 Map.of("hypermobility", "Measured by a clinician: not lax."),
+                visit.handoutNote(),
                 1);
         Reading after = House.RULES.read(WOMAN, List.of(), declined, reading.screen(), Optional.empty());
 

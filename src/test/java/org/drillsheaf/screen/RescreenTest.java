@@ -89,6 +89,7 @@ class RescreenTest {
                 plain.screen(),
                 plain.coach(),
                 plain.declined(),
+                plain.handoutNote(),
                 plain.line());
         Problems problems = new Problems();
         List<Screen> screens = new ScreenReader(House.RULES.battery())
@@ -412,6 +413,7 @@ class RescreenTest {
                 Optional.empty(),
                 Optional.empty(),
                 Map.of(),
+                Optional.empty(),
                 1);
         Reading stopped = House.RULES.read(WOMAN, List.of(), visit, two.now().screen(), Optional.of(two.before()));
         Two after = new Two(visit, two.before(), stopped, two.comparison());

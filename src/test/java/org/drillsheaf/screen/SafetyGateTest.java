@@ -46,6 +46,7 @@ class SafetyGateTest {
                 Optional.empty(),
                 Optional.empty(),
                 Map.of(),
+                Optional.empty(),
                 1);
     }
 

@@ -34,6 +34,7 @@ class ScreenReaderTest {
                     Optional.of(n),
                     Optional.empty(),
                     Map.of(),
+                    Optional.empty(),
                     1);
             new ScreenReader(House.RULES.battery())
                     .read(new ClientFile("ann.yaml", CLIENT, List.of(), List.of(visit)), problems);

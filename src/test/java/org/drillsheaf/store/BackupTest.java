@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.Stream;
 import org.drillsheaf.Problems;
 import org.drillsheaf.store.change.AuditEntry;
 import org.drillsheaf.store.record.ClientText;
@@ -118,6 +119,21 @@ final class BackupTest {
                 }
             }
             assertThat(before).isGreaterThan(6);
+        }
+    }
+
+    @Test
+    void oneThatWasBrokenOffIsReplacedByTheNext() throws Exception {
+        try (Store store = Store.open(address, passphrase, Clock.systemUTC())) {
+            Path backups = store.backups().make().address().folder();
+            for (String half : List.of("record-part.mv.db", "record-part.mv.db.zip")) {
+                Files.write(backups.resolve(half), new byte[50_000]);
+            }
+            store.backups().make();
+            assertThat(store.backups().list()).hasSize(2);
+            try (Stream<Path> files = Files.list(backups)) {
+                assertThat(files.map(Path::getFileName).map(Path::toString)).noneMatch(name -> name.contains("part"));
+            }
         }
     }
 

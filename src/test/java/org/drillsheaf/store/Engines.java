@@ -1,6 +1,5 @@
 package org.drillsheaf.store;
 
-import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -8,13 +7,12 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import org.drillsheaf.store.sql.Database;
+import org.drillsheaf.store.sql.FileKey;
 import org.drillsheaf.store.sql.Migrations;
 import org.drillsheaf.store.sql.Passphrase;
 import org.drillsheaf.store.sql.StoreAddress;
@@ -30,14 +28,7 @@ enum Engines {
     SERVER {
         @Override
         StoreAddress address(Path folder) {
-            String name = "record_" + UUID.randomUUID().toString().replace('-', '_');
-            try (Connection connection = Server.RUNNING.getPostgresDatabase().getConnection()) {
-                connection.createStatement().execute("CREATE DATABASE " + name);
-            } catch (SQLException e) {
-                throw new IllegalStateException("the test's server makes databases", e);
-            }
-            return new StoreAddress.Server(
-                    "jdbc:postgresql://localhost:" + Server.RUNNING.getPort() + "/" + name, "postgres");
+            return TestServer.emptyDatabase();
         }
     };
 
@@ -58,10 +49,12 @@ enum Engines {
         }
     }
 
-    /** A statement past the record, as somebody with the server's password could do it. */
+    /** A statement past the record, as somebody with the password could do it. */
     static void behindOurBack(StoreAddress address, String sql) throws SQLException {
-        String url = ((StoreAddress.Server) address).url();
-        try (Connection connection = java.sql.DriverManager.getConnection(url, "postgres", "")) {
+        try (Passphrase passphrase = passphrase();
+                Connection connection = address instanceof StoreAddress.File file
+                        ? FileKey.connect(file, passphrase)
+                        : TestServer.connect((StoreAddress.Server) address)) {
             connection.createStatement().execute(sql);
         }
     }
@@ -86,20 +79,6 @@ enum Engines {
     static Optional<Integer> version(StoreAddress.File file, Passphrase passphrase) {
         try (Database database = Database.openToRead(file, passphrase)) {
             return Migrations.version(database);
-        }
-    }
-
-    private static final class Server {
-        static final EmbeddedPostgres RUNNING = start();
-
-        private static EmbeddedPostgres start() {
-            try {
-                return EmbeddedPostgres.builder()
-                        .setPGStartupWait(Duration.ofMinutes(2)) // a busy machine takes its time
-                        .start();
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
         }
     }
 }

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -85,19 +86,30 @@ final class RecordKeptSafeTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "UPDATE client_part SET body = '{}' WHERE part = 'client', is not what was saved",
-        "UPDATE content_chunk SET bytes = CAST('x' AS BYTEA) WHERE chunk = 0, are not what was put there",
-        "UPDATE audit SET who = 'Joran Vale' WHERE entry_number = 2, The audit is broken at entry 2",
-        "DELETE FROM audit WHERE entry_number = 3, The audit is broken at entry 3"
-    })
-    void whatWasChangedBehindOurBackIsTold(String change, String told) throws Exception {
-        var address = Engines.SERVER.address(folder);
+    @EnumSource
+    void whatWasChangedBehindOurBackIsTold(Engines engine) throws Exception {
+        var address = engine.address(folder);
         try (Passphrase passphrase = Engines.passphrase();
                 Store store = Store.create(address, passphrase, Engines.CLOCK)) {
             fill(store);
-            Engines.behindOurBack(address, change);
-            assertThat(store.verify(Watcher.NONE).faults()).anyMatch(fault -> fault.contains(told));
+            long newest = store.audit().newest();
+            Map<String, String> told = new LinkedHashMap<>();
+            told.put("UPDATE client_part SET body = '{}' WHERE part = 'client'", "is not what was saved");
+            told.put(
+                    "UPDATE content_chunk SET bytes = CAST('x' AS BYTEA) WHERE chunk = 0",
+                    "are not what was put there");
+            // The audit from its end on, so that each change is the first break
+            told.put("DELETE FROM audit WHERE entry_number = " + newest, "The audit is broken at entry " + newest);
+            told.put("DELETE FROM audit WHERE entry_number = 4", "The audit is broken at entry 4");
+            told.put("UPDATE audit SET fields = '' WHERE entry_number = 3", "The audit is broken at entry 3");
+            told.put("UPDATE audit SET who = 'Joran Vale' WHERE entry_number = 2", "The audit is broken at entry 2");
+            for (Map.Entry<String, String> change : told.entrySet()) {
+                assertThat(store.verify(Watcher.NONE).faults())
+                        .as("before")
+                        .noneMatch(fault -> fault.contains(change.getValue()));
+                Engines.behindOurBack(address, change.getKey());
+                assertThat(store.verify(Watcher.NONE).faults()).anyMatch(fault -> fault.contains(change.getValue()));
+            }
         }
     }
 

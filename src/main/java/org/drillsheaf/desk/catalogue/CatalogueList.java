@@ -19,9 +19,9 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Font;
-import javafx.util.StringConverter;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.look.Named;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.drill.Phase;
 
@@ -192,17 +192,7 @@ public final class CatalogueList extends VBox {
         List<Optional<T>> items = new ArrayList<>(List.of(Optional.<T>empty()));
         values.forEach(v -> items.add(Optional.of(v)));
         box.getItems().setAll(items);
-        box.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(Optional<T> value) {
-                return value == null ? "" : value.map(text).orElse(words.text(any));
-            }
-
-            @Override
-            public Optional<T> fromString(String written) {
-                throw new UnsupportedOperationException("the list cannot be typed into");
-            }
-        });
+        box.setConverter(new Named<>(value -> value.map(text).orElse(words.text(any))));
         box.getSelectionModel().select(0);
         box.setAccessibleText(words.text(any));
         box.setMaxWidth(Double.MAX_VALUE);

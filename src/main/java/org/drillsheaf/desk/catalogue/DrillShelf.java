@@ -38,7 +38,7 @@ public record DrillShelf(Library library, DrillCheck check, BlockPrinter printer
         Optional<CatalogueReader> reader = LibraryFiles.catalogueReader(folders.home(), problems);
         Optional<DrillReader> drills = LibraryFiles.drillReader(folders.home(), problems);
         Optional<HandoutPrinter> printer =
-                HandoutFiles.load(folders.templates(), folders.house(), folders.schema("house"), problems);
+                HandoutFiles.load(folders.allTemplates(), folders.house(), folders.schema("house"), problems);
         if (library.isEmpty() || reader.isEmpty() || drills.isEmpty() || printer.isEmpty()) {
             problems.addAll(found.all());
             return Optional.empty();

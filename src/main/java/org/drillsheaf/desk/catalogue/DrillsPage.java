@@ -14,14 +14,17 @@ public final class DrillsPage implements Page {
     private final DrillsPlace place;
     private final Words words;
 
-    public DrillsPage(Workplace workplace) {
+    /** @param changed is told when a drill of the house was written */
+    public DrillsPage(Workplace workplace, Runnable changed) {
         words = workplace.words();
         place = new DrillsPlace(
                 workplace.folders(),
                 Optional.of(new RevisionShelf(workplace.store().drills(), workplace.coach(), words)),
                 words,
                 workplace.clock(),
-                workplace.background());
+                workplace.background(),
+                workplace.dialogs(),
+                changed);
     }
 
     @Override
@@ -44,7 +47,7 @@ public final class DrillsPage implements Page {
 
     @Override
     public boolean pressed(KeyEvent key) {
-        return place.page().filter(p -> p.pressed(key)).isPresent();
+        return place.pressed(key) || place.page().filter(p -> p.pressed(key)).isPresent();
     }
 
     @Override

@@ -14,9 +14,12 @@ import javafx.scene.layout.VBox;
 import org.drillsheaf.Problem;
 import org.drillsheaf.Problems;
 import org.drillsheaf.course.Folders;
+import org.drillsheaf.desk.Dialogs;
 import org.drillsheaf.desk.drill.DrillFolder;
 import org.drillsheaf.desk.drill.DrillModel;
 import org.drillsheaf.desk.drill.RevisionShelf;
+import org.drillsheaf.desk.incoming.ImportModel;
+import org.drillsheaf.desk.incoming.ImportView;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.words.Words;
@@ -34,6 +37,8 @@ public final class DrillsPlace extends BorderPane {
     private final Words words;
     private final Clock clock;
     private final Background background;
+    private final Dialogs dialogs;
+    private final Runnable changed;
     private final DrillFolder folder;
     private final DrillPictures pictures;
     private @Nullable DrillShelf shelf;
@@ -44,14 +49,25 @@ public final class DrillsPlace extends BorderPane {
     private boolean poseOpen;
     private boolean listWanted = true;
 
-    /** @param revisions keeps every version in the record; empty while no record is open */
+    /**
+     * @param revisions keeps every version in the record; empty while no record is open
+     * @param changed is told when a drill of the house was written
+     */
     public DrillsPlace(
-            Folders folders, Optional<RevisionShelf> revisions, Words words, Clock clock, Background background) {
+            Folders folders,
+            Optional<RevisionShelf> revisions,
+            Words words,
+            Clock clock,
+            Background background,
+            Dialogs dialogs,
+            Runnable changed) {
         this.folders = folders;
         this.revisions = revisions;
         this.words = words;
         this.clock = clock;
         this.background = background;
+        this.dialogs = dialogs;
+        this.changed = changed;
         this.folder = new DrillFolder(folders);
         this.pictures = new DrillPictures(
                 work -> background.run(
@@ -64,9 +80,7 @@ public final class DrillsPlace extends BorderPane {
                 background::show);
         getStyleClass().add("drills-place");
         addEventFilter(KeyEvent.KEY_PRESSED, e -> {
-            boolean back = e.isAltDown() && e.getCode() == KeyCode.LEFT;
-            if ((back || e.isShortcutDown() && e.getCode() == KeyCode.F) && list != null) {
-                showList();
+            if (pressed(e)) {
                 e.consume();
             }
         });
@@ -77,6 +91,16 @@ public final class DrillsPlace extends BorderPane {
             }
         });
         read(Optional.empty());
+    }
+
+    /** The keys that lead to the list, from wherever the focus is. */
+    boolean pressed(KeyEvent key) {
+        boolean back = key.isAltDown() && key.getCode() == KeyCode.LEFT;
+        if (list != null && (back || key.isShortcutDown() && key.getCode() == KeyCode.F)) {
+            showList();
+            return true;
+        }
+        return false;
     }
 
     private void message(String text) {
@@ -130,6 +154,9 @@ public final class DrillsPlace extends BorderPane {
             VBox.setVgrow(list, javafx.scene.layout.Priority.ALWAYS);
             beside.getStyleClass().add("drills-side");
             message(words.text("drills.choose"));
+            if (getScene() != null) {
+                list.focusSearch(); // whoever came here while the drills were read goes on by typing
+            }
         } else {
             model.show(read.shelf.library().catalogue().words(), read.entries);
         }
@@ -160,7 +187,8 @@ public final class DrillsPlace extends BorderPane {
 
     private HBox actions() {
         Button copy = Buttons.plain(words.text("drills.copy"), this::copy);
-        HBox actions = new HBox(8, copy);
+        Button in = Buttons.plain(words.text("drills.bring-in"), this::bringIn);
+        HBox actions = new HBox(8, copy, in);
         actions.getStyleClass().add("drills-actions");
         return actions;
     }
@@ -196,7 +224,10 @@ public final class DrillsPlace extends BorderPane {
                 read.library().catalogue().words(),
                 words,
                 background,
-                () -> read(Optional.of(opened.id())),
+                () -> {
+                    read(Optional.of(opened.id()));
+                    changed.run();
+                },
                 this::widen,
                 this::showList);
         page = opening;
@@ -228,6 +259,39 @@ public final class DrillsPlace extends BorderPane {
         listWanted = true;
         arrange();
         Optional.ofNullable(list).ifPresent(CatalogueList::focusSearch);
+    }
+
+    /** Shows what a file of drills would change. */
+    private void bringIn() {
+        DrillPage now = page;
+        if (now != null && now.model().draft().changed().get()) {
+            now.remind(words.text("drill.keep-first"));
+            return;
+        }
+        dialogs.open(words.text("drills.bring-in"), words.text("drills.files"), "*.zip", "*.xlsx", "*.csv").stream()
+                .findFirst()
+                .ifPresent(file -> {
+                    ImportView view = new ImportView(
+                            new ImportModel(folders, revisions, clock),
+                            words,
+                            background,
+                            () -> {
+                                read(Optional.empty());
+                                changed.run();
+                            },
+                            this::closeImport);
+                    page = null;
+                    setCenter(view);
+                    arrange();
+                    view.look(file);
+                });
+    }
+
+    private void closeImport() {
+        message(words.text("drills.choose"));
+        listWanted = true;
+        arrange();
+        showList();
     }
 
     /** A drill of the clinic's own that begins like the open one. */

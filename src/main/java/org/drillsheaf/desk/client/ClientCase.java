@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleStringProperty;
@@ -18,17 +20,17 @@ import org.drillsheaf.store.change.Changes;
 import org.drillsheaf.store.record.ClientRecord;
 import org.drillsheaf.store.record.Content;
 import org.drillsheaf.store.record.KeptProgram;
-import org.drillsheaf.store.record.PartClash;
 import org.drillsheaf.store.record.PartKey;
 import org.drillsheaf.store.sql.StoreFailure;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One client on the desk: the draft with its history, the chosen visit, what it means, and its saving. What all sheets of the
  * page share. Belongs to the toolkit's thread.
  */
 public final class ClientCase implements AutoCloseable {
-    /** A program is built when nothing was typed for so long. */
-    private static final Duration PAUSE = Duration.ofMillis(120);
+    /** A search that takes longer is shown, with a way to stop it. */
+    private static final Duration LONG = Duration.ofMillis(400);
 
     private final Workplace workplace;
     private final Evaluator evaluator;
@@ -45,16 +47,27 @@ public final class ClientCase implements AutoCloseable {
     private final ReadOnlyObjectWrapper<Optional<Evaluation.Built>> built =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<KeptProgram>> kept = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<Optional<PartClash>> clash = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<OpenClash>> clash = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final StringProperty news = new SimpleStringProperty("");
-    private long typed;
+    private final ReadOnlyBooleanWrapper searchIsLong = new ReadOnlyBooleanWrapper();
+    private @Nullable Search search;
 
     /** @param date the visit to open; the client must have it */
     public ClientCase(Workplace workplace, Evaluator evaluator, ClientRecord record, LocalDate date) {
+        this(workplace, evaluator, record, date, new History<>(ClientDraft.of(record)));
+    }
+
+    /** @param before what can be taken back; it counts only if the record stands where it ends */
+    ClientCase(
+            Workplace workplace,
+            Evaluator evaluator,
+            ClientRecord record,
+            LocalDate date,
+            History<ClientDraft> before) {
         this.workplace = workplace;
         this.evaluator = evaluator;
         ClientDraft first = ClientDraft.of(record);
-        this.history = new History<>(first);
+        this.history = before.now().equals(first) ? before : new History<>(first);
         this.draft = new ReadOnlyObjectWrapper<>(first);
         this.visit = new ReadOnlyObjectWrapper<>(date);
         this.reading = new Lane(workplace.background());
@@ -67,7 +80,8 @@ public final class ClientCase implements AutoCloseable {
                 workplace.background(),
                 record,
                 this::layBeneath,
-                c -> clash.set(Optional.of(c)));
+                c -> clash.set(
+                        Optional.of(clash.get().map(old -> old.carriedTo(c)).orElse(c))));
         this.listening = workplace.store().changes().listen(entries -> {
             if (entries.stream().anyMatch(this::isOurs)) {
                 workplace.background().show(() -> saving.look(first.key()));
@@ -75,6 +89,7 @@ public final class ClientCase implements AutoCloseable {
         });
         readAgain();
         lookForKept();
+        saving.lookForClashes(first.key());
     }
 
     private boolean isOurs(AuditEntry entry) {
@@ -122,8 +137,8 @@ public final class ClientCase implements AutoCloseable {
         return saving.state();
     }
 
-    /** Two desks changed one field; waits for the coach. */
-    public ReadOnlyObjectProperty<Optional<PartClash>> clash() {
+    /** Two desks changed the same field; waits for the coach. */
+    public ReadOnlyObjectProperty<Optional<OpenClash>> clash() {
         return clash.getReadOnlyProperty();
     }
 
@@ -159,6 +174,10 @@ public final class ClientCase implements AutoCloseable {
     public void change(String name, String group, UnaryOperator<ClientDraft> change) {
         history.put(name, group, change.apply(history.now()));
         follow();
+    }
+
+    History<ClientDraft> history() {
+        return history;
     }
 
     /** Ends a group of steps. */
@@ -205,10 +224,11 @@ public final class ClientCase implements AutoCloseable {
     /** Opens another visit of the client. */
     public void choose(LocalDate date) {
         if (!date.equals(visit.get()) && draft.get().visits().contains(date)) {
-            visit.set(date);
+            // The day comes last: until then nothing may be taken for what belongs to it.
             evaluation.set(Optional.empty());
             built.set(Optional.empty());
             kept.set(Optional.empty());
+            visit.set(date);
             readAgain();
             lookForKept();
         }
@@ -217,7 +237,6 @@ public final class ClientCase implements AutoCloseable {
     private void readAgain() {
         ClientDraft now = draft.get();
         LocalDate date = visit.get();
-        long turn = ++typed;
         reading.run(
                 () -> evaluator.read(now, date),
                 result -> {
@@ -225,31 +244,76 @@ public final class ClientCase implements AutoCloseable {
                         return;
                     }
                     evaluation.set(Optional.of(result));
-                    workplace.background().later(PAUSE, () -> {
-                        if (turn == typed) {
-                            buildNow();
-                        }
-                    });
+                    buildNow(); // at every key: a search that is overtaken ends itself
                 },
                 e -> news.set(String.valueOf(e.getMessage())));
     }
 
-    /** Builds the program for what is typed, unless that is done already. */
+    /** Builds the program for what is typed, unless that is done or under way already. */
     public void buildNow() {
-        Optional<Evaluation> now = evaluation.get().filter(Evaluation::mayBuild);
-        if (now.isEmpty() || isBuiltForNow()) {
-            return;
+        evaluation.get().filter(Evaluation::mayBuild).ifPresent(now -> {
+            boolean underWay = search != null && search.of == now;
+            if (!isBuiltForNow() && !underWay) {
+                build(now);
+            }
+        });
+    }
+
+    /** Ends a search that takes long; the best program found so far comes, and says that it is not proved. */
+    public void stopSearch() {
+        if (search != null) {
+            search.stopped = true;
         }
+    }
+
+    /** Searches again after a stop. */
+    public void searchAgain() {
+        evaluation.get().filter(Evaluation::mayBuild).ifPresent(this::build);
+    }
+
+    private void build(Evaluation now) {
+        if (search != null) {
+            search.wanted = false;
+            search.stopped = true; // nobody waits for the program of what was typed before
+        }
+        Search mine = new Search(now);
+        search = mine;
+        workplace.background().later(LONG, () -> searchIsLong.set(search != null));
         building.run(
-                () -> evaluator.build(now.get()),
+                () -> evaluator.build(now, () -> mine.stopped),
                 result -> {
-                    boolean known =
-                            built.get().filter(b -> b.of() == result.of()).isPresent();
-                    if (!known && result.of().date().equals(visit.get())) {
+                    end(mine);
+                    if (mine.wanted && result.of().date().equals(visit.get())) {
                         built.set(Optional.of(result));
                     }
                 },
-                e -> news.set(String.valueOf(e.getMessage())));
+                e -> {
+                    end(mine);
+                    news.set(String.valueOf(e.getMessage()));
+                });
+    }
+
+    private void end(Search ended) {
+        if (search == ended) {
+            search = null;
+            searchIsLong.set(false);
+        }
+    }
+
+    /** A program is being searched for, and the coach would wonder. */
+    public ReadOnlyBooleanProperty searchIsLong() {
+        return searchIsLong.getReadOnlyProperty();
+    }
+
+    /** One search for a program. */
+    private static final class Search {
+        private final Evaluation of;
+        private volatile boolean stopped;
+        private boolean wanted = true;
+
+        Search(Evaluation of) {
+            this.of = of;
+        }
     }
 
     private void lookForKept() {
@@ -293,12 +357,13 @@ public final class ClientCase implements AutoCloseable {
                 .isPresent());
     }
 
-    /** Settles a clash with one of the two versions, whole. */
-    public void settle(boolean mine) {
-        PartClash waiting = clash.get().orElseThrow();
-        clash.set(Optional.empty());
-        Optional<Content> decided = mine ? waiting.mine() : waiting.theirs().content();
-        decided.ifPresent(content -> saving.decide(waiting, content));
+    /** Decides one field of a clash; after the last one it is settled. */
+    public void decide(OpenClash.Field field, boolean mine) {
+        OpenClash left = clash.get().orElseThrow().decide(field, mine);
+        clash.set(left.isDecided() ? Optional.empty() : Optional.of(left));
+        if (left.isDecided()) {
+            saving.decide(left);
+        }
     }
 
     private void layBeneath(List<Saving.News> parts) {
@@ -320,6 +385,7 @@ public final class ClientCase implements AutoCloseable {
     @Override
     public void close() {
         listening.close();
+        stopSearch();
         try {
             saving.flush();
         } catch (StoreFailure e) {

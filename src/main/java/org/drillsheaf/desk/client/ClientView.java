@@ -3,13 +3,10 @@ package org.drillsheaf.desk.client;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
-import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -30,30 +27,31 @@ import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.screen.MovementTest;
 import org.drillsheaf.screen.Reading;
 import org.drillsheaf.store.record.Content;
-import org.drillsheaf.store.record.PartClash;
 import org.drillsheaf.store.record.PartKey;
 
 /** One client's page: who it is, the line of visits, what is still missing, and the sheets of the chosen visit. */
 public final class ClientView extends BorderPane {
     private static final double LEAST_WIDTH_EM = 76;
 
+    /** Under this the strips leave their room to numbers and words. */
+    private static final double STRIPS_WIDTH_EM = 46;
+
     private final ClientCase client;
     private final Words words;
     private final Runnable back;
-    private final Runnable hintsChanged;
     private final HBox head = new HBox();
     private final VisitLine line;
     private final VBox messages = new VBox();
     private final PinLine pins;
-    private final VBox sheets = new VBox();
-    private final List<Sheet> all = new ArrayList<>();
-    private final Map<Integer, Button> edges = new TreeMap<>();
-    private Label summary = new Label();
+    private final VBox day = new VBox();
+    private final Sheaf sheaf;
     private final ScreenSheet screen;
     private final ScreenModel answers;
+    private Optional<FieldClashView> clash = Optional.empty();
     private Guide guide = Guide.OFF;
-    private int open;
     private boolean compact;
+    private Object shownHead = "";
+    private Object shownMessages = "";
 
     /** Whether the guided first visit is shown. */
     private enum Guide {
@@ -69,7 +67,7 @@ public final class ClientView extends BorderPane {
         this.client = client;
         this.words = client.workplace().words();
         this.back = back;
-        this.hintsChanged = hintsChanged;
+        this.sheaf = new Sheaf(hintsChanged);
         this.answers = new ScreenModel(client);
         this.screen = new ScreenSheet(client);
         this.line = new VisitLine(words, client::choose);
@@ -78,21 +76,22 @@ public final class ClientView extends BorderPane {
                 (question, answer) -> answers.answer(question, answer, words.text("undo.safety")),
                 test -> goTo(test),
                 this::nextMissing);
-        all.add(screen);
+        List<Sheet> all = new ArrayList<>(List.of(screen));
         all.addAll(maker.make(client, this::goTo, this::open));
+        sheaf.add(all);
         head.getStyleClass().add("client-head");
         HBox.setHgrow(line, Priority.ALWAYS);
         Button visit = Buttons.plain(words.text("menu.new-visit"), () -> newVisit());
         HBox visits = new HBox(10, line, visit);
         visits.setAlignment(Pos.CENTER_LEFT);
         visits.setPadding(new javafx.geometry.Insets(0, 16, 0, 8));
-        if (all.size() > 4) {
-            visits.getChildren().add(Buttons.plain(all.get(4).name(), () -> open(4)));
+        if (sheaf.size() > 4) {
+            visits.getChildren().add(Buttons.plain(sheaf.sheet(4).name(), () -> open(4)));
         }
-        VBox top = new VBox(head, visits, messages, pins);
+        VBox top = new VBox(head, visits, day, messages, pins);
         top.getStyleClass().add("sheet");
         setTop(top);
-        setCenter(sheets);
+        setCenter(sheaf);
         widthProperty().addListener((of, old, now) -> fit());
         line.heightProperty().addListener((of, old, now) -> fit());
         client.evaluation().addListener((of, old, now) -> show());
@@ -105,22 +104,25 @@ public final class ClientView extends BorderPane {
         });
         client.clash().addListener((of, old, now) -> showMessages());
         showLine();
-        layoutSheets();
         show();
     }
 
     /** Under about 76 em of width the sheets are laid out for little room, and closed edges share one row. */
     private void fit() {
-        double em = line.getHeight() / VisitLine.HEIGHT_EM;
+        double em = line.em();
         boolean little = em > 0 && getWidth() < LEAST_WIDTH_EM * em;
+        getStyleClass().remove("tiny");
+        if (em > 0 && getWidth() < STRIPS_WIDTH_EM * em) {
+            getStyleClass().add("tiny");
+        }
         if (em > 0 && little != compact) {
             compact = little;
             getStyleClass().remove("compact");
             if (little) {
                 getStyleClass().add("compact");
             }
-            all.forEach(sheet -> sheet.compact(little));
-            layoutSheets();
+            line.compact(little);
+            sheaf.compact(little);
         }
     }
 
@@ -139,73 +141,16 @@ public final class ClientView extends BorderPane {
 
     /** Opens a sheet, 0 to 4. */
     public void open(int number) {
-        if (number < all.size()) {
-            open = number;
-            layoutSheets();
-            hintsChanged.run();
-            all.get(open).shown();
-        }
+        sheaf.open(number);
     }
 
     public int openSheet() {
-        return open;
+        return sheaf.openNumber();
     }
 
     private void goTo(MovementTest test) {
         open(0);
         screen.show(test.id());
-    }
-
-    private void layoutSheets() {
-        sheets.getChildren().clear();
-        edges.clear();
-        summary = Labels.text(all.get(open).summary(), "second");
-        HBox together = new HBox();
-        for (int i = 0; i < all.size(); i++) {
-            if (i == open) {
-                sheets.getChildren().addAll(openHead(i), all.get(i).content());
-                VBox.setVgrow(all.get(i).content(), Priority.ALWAYS);
-            } else if (i < 4) {
-                Button edge = edge(i);
-                edges.put(i, edge);
-                HBox.setHgrow(edge, Priority.ALWAYS);
-                (compact ? together : sheets).getChildren().add(edge);
-            }
-        }
-        if (compact) {
-            sheets.getChildren().add(together);
-        }
-    }
-
-    private Button edge(int number) {
-        Sheet sheet = all.get(number);
-        Region triangle = new Region();
-        triangle.getStyleClass().add("triangle");
-        Label name = Labels.text(sheet.name(), "edge-name");
-        Label shortly = Labels.text(compact ? "" : sheet.summary(), "second");
-        HBox row = new HBox(10, triangle, name, shortly, Labels.spring(), Labels.key("Ctrl " + (number + 1)));
-        row.setAlignment(Pos.CENTER_LEFT);
-        Button edge = new Button();
-        edge.setGraphic(row);
-        edge.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
-        edge.getStyleClass().add("edge");
-        edge.setMaxWidth(Double.MAX_VALUE);
-        row.prefWidthProperty().bind(edge.widthProperty().subtract(34));
-        edge.setAccessibleText(sheet.name() + ". " + sheet.summary());
-        edge.setOnAction(e -> open(number));
-        return edge;
-    }
-
-    private HBox openHead(int number) {
-        Sheet sheet = all.get(number);
-        Region triangle = new Region();
-        triangle.getStyleClass().addAll("triangle", "down");
-        Label name = Labels.text(sheet.name(), "edge-name");
-        HBox row = new HBox(10, triangle, name, summary, Labels.spring());
-        row.getChildren().addAll(sheet.actions());
-        row.getChildren().add(Labels.key("Ctrl " + (number + 1)));
-        row.getStyleClass().add("open-head");
-        return row;
     }
 
     private void showLine() {
@@ -221,17 +166,19 @@ public final class ClientView extends BorderPane {
         showHead();
         showMessages();
         pins.show(Missing.of(client.evaluation().get().flatMap(Evaluation::reading)));
-        summary.setText(all.get(open).summary());
-        edges.forEach((number, edge) -> {
-            Sheet sheet = all.get(number);
-            edge.setAccessibleText(sheet.name() + ". " + sheet.summary());
-            if (!compact) {
-                ((Label) ((HBox) edge.getGraphic()).getChildren().get(2)).setText(sheet.summary());
-            }
-        });
+        sheaf.show();
     }
 
+    /** Made anew only when something else stands in it, so that what has the focus there keeps it. */
     private void showHead() {
+        Object wanted = List.of(
+                client.draft().get().person(),
+                client.evaluation().get().flatMap(Evaluation::visit).map(ClientVisit::conditions),
+                client.undoName());
+        if (wanted.equals(shownHead)) {
+            return;
+        }
+        shownHead = wanted;
         Content person = client.draft().get().person();
         Label name = Labels.text(client.draft().get().name(), "title");
         name.setMinWidth(Region.USE_PREF_SIZE);
@@ -271,8 +218,17 @@ public final class ClientView extends BorderPane {
     }
 
     private void showMessages() {
+        Object wanted = List.of(
+                client.clash().get(),
+                client.evaluation().get().filter(e -> e.course().isEmpty()).map(Evaluation::problems),
+                guide == Guide.ON ? guideStep() : "");
+        if (wanted.equals(shownMessages)) {
+            return;
+        }
+        shownMessages = wanted;
         messages.getChildren().clear();
-        client.clash().get().ifPresent(clash -> messages.getChildren().add(clash(clash)));
+        clash = client.clash().get().map(open -> new FieldClashView(client, open));
+        clash.ifPresent(messages.getChildren()::add);
         client.evaluation().get().filter(e -> e.course().isEmpty()).ifPresent(e -> e.problems().stream()
                 .limit(2)
                 .forEach(p -> messages.getChildren().add(new Message("caution", p.what() + ".", p.remedy() + "."))));
@@ -299,11 +255,11 @@ public final class ClientView extends BorderPane {
         if (answers.taken() < 4) {
             return "guide.screen";
         }
-        if (open < 1) {
+        if (sheaf.openNumber() < 1) {
             return "guide.reading";
         }
         if (client.signed().isEmpty()) {
-            return open < 2 ? "guide.program" : "guide.sign";
+            return sheaf.openNumber() < 2 ? "guide.program" : "guide.sign";
         }
         return "guide.handout";
     }
@@ -314,23 +270,11 @@ public final class ClientView extends BorderPane {
         showMessages();
     }
 
-    private Message clash(PartClash clash) {
-        List<PartClash.Field> both = clash.fields().stream()
-                .filter(f -> f.changedBy() == PartClash.ChangedBy.BOTH)
-                .toList();
-        PartClash.Field first = both.get(0);
-        Button mine = Buttons.plain(words.text("clash.mine", first.mine().orElse("–")), () -> client.settle(true));
-        Button theirs =
-                Buttons.plain(words.text("clash.theirs", first.theirs().orElse("–")), () -> client.settle(false));
-        return new Message(
-                "",
-                words.text("clash.title", clash.theirs().savedBy()),
-                words.text("clash.more", first.path().substring(1).replace('/', ' '), both.size()),
-                mine,
-                theirs);
-    }
-
     private void nextMissing() {
+        if (clash.isPresent()) {
+            clash.get().ready();
+            return;
+        }
         Missing missing = Missing.of(client.evaluation().get().flatMap(Evaluation::reading));
         if (!missing.needed().isEmpty()) {
             open(0);
@@ -371,14 +315,19 @@ public final class ClientView extends BorderPane {
             }
         });
         start.setDefaultButton(true);
-        Button cancel = Buttons.plain(words.text("start.back"), this::showMessages);
+        Button cancel = Buttons.plain(words.text("start.back"), this::closeDay);
         cancel.setCancelButton(true);
         HBox row = new HBox(8, Labels.text(words.text("visits.day")), day, start, cancel, wrong);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("message");
-        messages.getChildren().setAll(row);
+        this.day.getChildren().setAll(row);
         day.requestFocus();
         day.selectAll();
+    }
+
+    private void closeDay() {
+        day.getChildren().clear();
+        shown();
     }
 
     private static Optional<LocalDate> date(String text) {
@@ -390,6 +339,7 @@ public final class ClientView extends BorderPane {
     }
 
     private void addVisit(LocalDate date) {
+        day.getChildren().clear();
         if (!client.draft().get().visits().contains(date)) {
             client.change(
                     words.text("undo.new-visit"),
@@ -402,11 +352,11 @@ public final class ClientView extends BorderPane {
     }
 
     List<Page.Hint> hints() {
-        return all.get(open).hints();
+        return sheaf.open().hints();
     }
 
     void shown() {
-        all.get(open).shown();
+        sheaf.open().shown();
     }
 
     boolean pressed(KeyEvent key) {
@@ -414,7 +364,7 @@ public final class ClientView extends BorderPane {
             nextMissing();
             return true;
         }
-        return all.get(open).pressed(key);
+        return sheaf.open().pressed(key);
     }
 
     void close() {

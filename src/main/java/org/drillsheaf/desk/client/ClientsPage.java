@@ -14,6 +14,7 @@ import javafx.scene.layout.BorderPane;
 import org.drillsheaf.desk.Workplace;
 import org.drillsheaf.desk.frame.Page;
 import org.drillsheaf.desk.frame.StatusLine;
+import org.drillsheaf.desk.history.History;
 import org.drillsheaf.desk.work.Lane;
 import org.drillsheaf.store.record.ClientRecord;
 import org.drillsheaf.store.record.ClientText;
@@ -24,10 +25,10 @@ import org.jspecify.annotations.Nullable;
 
 /** The place of the clients: the list, or one client's page. */
 public final class ClientsPage implements Page {
-    private final Workplace workplace;
+    private Workplace workplace;
     private final StatusLine status;
     private final Runnable hintsChanged;
-    private final Evaluator evaluator;
+    private Evaluator evaluator;
     private final ClientListView list;
     private final ClientView.SheetMaker sheets;
     private final BorderPane pane = new BorderPane();
@@ -59,18 +60,43 @@ public final class ClientsPage implements Page {
                 this::failed);
     }
 
+    /** Goes on with what the house knows now; the open client stays where it is, and keeps what can be taken back. */
+    public void renew(Workplace now) {
+        workplace = now;
+        evaluator = new Evaluator(now.knowledge());
+        ClientView before = view;
+        if (before == null) {
+            return;
+        }
+        History<ClientDraft> history = before.client().history();
+        LocalDate date = before.client().visit().get();
+        closeView();
+        opening.run(
+                () -> now.store().clients().load(history.now().key()),
+                found -> found.ifPresent(record -> {
+                    show(new ClientCase(now, evaluator, record, date, history));
+                    sheet(before.openSheet());
+                }),
+                this::failed);
+    }
+
     private void show(ClientRecord record) {
         closeView();
         List<LocalDate> visits = record.visits();
-        ClientCase client = new ClientCase(workplace, evaluator, record, visits.get(visits.size() - 1));
+        show(new ClientCase(workplace, evaluator, record, visits.get(visits.size() - 1)));
+    }
+
+    private void show(ClientCase client) {
         client.saved().addListener((of, before, now) -> status.saved(now));
         client.news().addListener((of, before, now) -> status.tell(now));
         ClientView shown = new ClientView(client, sheets, this::backToList, hintsChanged);
         view = shown;
         pane.setCenter(shown);
         pane.setRight(null);
-        hintsChanged.run();
-        shown.shown();
+        if (pane.getScene() != null) {
+            hintsChanged.run();
+            shown.shown();
+        }
         if (guided) {
             guided = false;
             shown.guide();

@@ -14,6 +14,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.look.Named;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.drill.safety.Condition;
 import org.drillsheaf.drill.safety.SafetyRules;
@@ -58,7 +59,7 @@ final class ConditionsView extends VBox {
         ComboBox<String> more = new ComboBox<>();
         more.setAccessibleText(words.text("conditions.add"));
         more.setPromptText(words.text("conditions.add"));
-        more.setConverter(new Named(this::name));
+        more.setConverter(new Named<>(this::name));
         rules.conditions().keySet().stream()
                 .filter(id ->
                         items.stream().noneMatch(i -> i.path("id").asText().equals(id)))
@@ -126,7 +127,7 @@ final class ConditionsView extends VBox {
             values.addAll(setting.kind() == SettingDefinition.Kind.YES_NO ? List.of("yes", "no") : setting.words());
             ComboBox<String> box = new ComboBox<>();
             box.getItems().setAll(values);
-            box.setConverter(new Named(v -> v.isEmpty() ? words.text("conditions.cautious", setting.cautious()) : v));
+            box.setConverter(new Named<>(v -> v.isEmpty() ? words.text("conditions.cautious", setting.cautious()) : v));
             box.setValue(setting.read(written).orElse(""));
             box.setAccessibleText(name);
             box.setOnAction(e -> set(item, setting, box.getValue()));
@@ -152,7 +153,7 @@ final class ConditionsView extends VBox {
     private ComboBox<String> choice(ObjectNode item, String key, List<String> values, String name) {
         ComboBox<String> box = new ComboBox<>();
         box.getItems().setAll(values);
-        box.setConverter(new Named(v -> words.text("conditions." + key + "." + (v.isEmpty() ? "none" : v))));
+        box.setConverter(new Named<>(v -> words.text("conditions." + key + "." + (v.isEmpty() ? "none" : v))));
         box.setValue(item.path(key).asText(""));
         box.setAccessibleText(name);
         box.setOnAction(e -> {

@@ -3,6 +3,7 @@ package org.drillsheaf.desk.client;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.drillsheaf.Problems;
 import org.drillsheaf.YamlNode;
 import org.drillsheaf.course.ClientVisit;
@@ -52,11 +53,14 @@ public final class Evaluator {
     /**
      * The program of an evaluation.
      *
+     * @param stopAsked ends the search with the best found so far
      * @throws IllegalArgumentException when none may be built
      */
-    public Evaluation.Built build(Evaluation evaluation) {
+    public Evaluation.Built build(Evaluation evaluation, BooleanSupplier stopAsked) {
         long start = System.nanoTime();
         return new Evaluation.Built(
-                evaluation, planner.along(evaluation.course().orElseThrow()), (System.nanoTime() - start) / 1_000_000);
+                evaluation,
+                planner.along(evaluation.course().orElseThrow(), stopAsked),
+                (System.nanoTime() - start) / 1_000_000);
     }
 }

@@ -24,6 +24,7 @@ import javafx.scene.layout.VBox;
 import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.look.Named;
 import org.drillsheaf.desk.look.Segments;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.drill.DrillWords;
@@ -78,13 +79,13 @@ public final class PersonView extends VBox {
         sexes.take(sex);
         row(grid, row++, "person.sex", sexes);
         language.getItems().setAll("en", "es", "ar");
-        language.setConverter(new org.drillsheaf.desk.start.StartView.LanguageNames(words));
+        language.setConverter(new Named<>(tag -> words.text("language." + tag)));
         language.setValue(before.value("/languages/0").orElse(words.language()));
         language.setAccessibleText(words.text("person.language"));
         row(grid, row++, "person.language", language);
         wish.getItems().add("");
         wish.getItems().addAll(words().goals().keySet());
-        wish.setConverter(new Named(id -> id.isEmpty()
+        wish.setConverter(new Named<>(id -> id.isEmpty()
                 ? words.text("person.no-wish")
                 : Objects.requireNonNull(words().goals().get(id)).name().best(List.of(words.language()))));
         wish.setValue(before.value("/wish").orElse(""));

@@ -8,6 +8,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.screen.MovementTest;
 import org.drillsheaf.screen.SafetyQuestion;
@@ -64,7 +65,8 @@ final class PinLine extends HBox {
                             words.text("missing.helpful", shown.helpful().size()), "outlined"));
             shown.helpful().stream()
                     .limit(shown.needed().isEmpty() ? MOST_LINKS : 1)
-                    .forEach(test -> getChildren().add(Buttons.link(test.name(), () -> go.accept(test))));
+                    .forEach(test ->
+                            getChildren().add(Buttons.link(new TradeWords(words).test(test), () -> go.accept(test))));
             if (shown.needed().isEmpty()) {
                 getChildren().add(Labels.text(words.text("missing.nothing-needed"), "second"));
             }

@@ -36,7 +36,8 @@ public final class Saving {
     private final Map<PartKey, Content> saved = new HashMap<>();
     private final ReadOnlyObjectWrapper<State> state = new ReadOnlyObjectWrapper<>(State.READY);
     private final Consumer<List<News>> beneath;
-    private final Consumer<PartClash> clashed;
+    private final Consumer<OpenClash> clashed;
+    private int onTheirWay;
     private volatile ClientDraft latest;
     private volatile boolean waits;
 
@@ -63,13 +64,16 @@ public final class Saving {
         /** On this machine's disk; the server is away and gets it when it is back. */
         record Waits() implements State {}
 
+        /** Kept in the record beside another desk's version; the coach decides. */
+        record Asks() implements State {}
+
         /** Not on the disk; the words are for a person. */
         record Failed(String what, String remedy) implements State {}
     }
 
     /**
      * @param beneath gets parts as another desk left them, to be laid under the draft
-     * @param clashed gets two versions that differ in the same field
+     * @param clashed gets two versions of a part in which both changed the same field
      */
     public Saving(
             Store store,
@@ -78,7 +82,7 @@ public final class Saving {
             Background background,
             ClientRecord loaded,
             Consumer<List<News>> beneath,
-            Consumer<PartClash> clashed) {
+            Consumer<OpenClash> clashed) {
         this.store = store;
         this.coach = coach;
         this.clock = clock;
@@ -102,7 +106,17 @@ public final class Saving {
     public void save(ClientDraft draft) {
         latest = draft;
         state.set(new State.OnItsWay());
-        background.run(this::write, this::written, this::failed);
+        onTheirWay++;
+        background.run(
+                this::write,
+                clash -> {
+                    onTheirWay--;
+                    written(clash);
+                },
+                e -> {
+                    onTheirWay--;
+                    failed(e);
+                });
     }
 
     /**
@@ -145,8 +159,9 @@ public final class Saving {
 
     private void written(Optional<PartClash> clash) {
         if (clash.isPresent()) {
-            settle(clash.get());
-        } else {
+            settle(OpenClash.live(clash.get()));
+        } else if (onTheirWay == 0) {
+            // With another save on its way the newest value is perhaps not on the disk yet.
             state.set(waits ? new State.Waits() : new State.Saved(LocalTime.now(clock)));
         }
     }
@@ -159,36 +174,40 @@ public final class Saving {
     }
 
     /** Both stand where no field was changed by both; else the coach decides. */
-    private void settle(PartClash clash) {
-        if (clash.canBothStand()) {
-            decide(
-                    clash,
-                    Merge.of(
-                            clash.base().orElse(Content.emptyMap()),
-                            clash.mine().orElse(Content.emptyMap()),
-                            clash.theirs().content().orElse(Content.emptyMap())));
+    private void settle(OpenClash clash) {
+        if (clash.isDecided()) {
+            decide(clash);
         } else {
+            state.set(new State.Asks());
             clashed.accept(clash);
         }
     }
 
     /** Writes what was decided about a clash. */
-    public void decide(PartClash clash, Content decided) {
-        background.run(() -> settled(clash, decided), this::tellSettled, this::failed);
+    void decide(OpenClash clash) {
+        background.run(() -> settled(clash), this::tellSettled, this::failed);
     }
 
     private record Settled(Optional<News> news, Optional<PartClash> again) {}
 
-    private synchronized Settled settled(PartClash clash, Content decided) {
-        SaveResult result = store.clients().settle(clash, decided, coach);
+    private synchronized Settled settled(OpenClash clash) {
+        PartKey part = clash.clash().part();
+        Content decided = clash.decided();
+        SaveResult result = store.clients().settle(clash.clash(), decided, coach);
         if (result instanceof SaveResult.Clashed again) {
             return new Settled(Optional.empty(), Optional.of(again.clash()));
         }
-        versions.put(clash.part(), ((SaveResult.Saved) result).version());
-        saved.put(clash.part(), decided);
-        return new Settled(
-                Optional.of(new News(clash.part(), clash.mine().orElse(Content.emptyMap()), decided)),
-                Optional.empty());
+        long version = ((SaveResult.Saved) result).version();
+        // Every key that was typed while the coach decided has left a clash of its own; one decision is for all.
+        for (PartClash other : store.clients().openClashes(clash.clash().client())) {
+            if (other.part().equals(part)
+                    && store.clients().settle(other, decided, coach) instanceof SaveResult.Saved saved) {
+                version = saved.version();
+            }
+        }
+        versions.put(part, version);
+        saved.put(part, decided);
+        return new Settled(Optional.of(new News(part, clash.standing(), decided)), Optional.empty());
     }
 
     private void tellSettled(Settled settled) {
@@ -196,7 +215,15 @@ public final class Saving {
             state.set(new State.Saved(LocalTime.now(clock)));
             beneath.accept(List.of(news));
         });
-        settled.again().ifPresent(this::settle);
+        settled.again().ifPresent(again -> settle(OpenClash.live(again)));
+    }
+
+    /** Looks for a clash that nobody settled before the client was closed the last time. */
+    void lookForClashes(UUID client) {
+        background.run(
+                () -> store.clients().openClashes(client),
+                found -> found.stream().reduce((first, later) -> later).ifPresent(c -> settle(OpenClash.found(c))),
+                this::failed);
     }
 
     /** Looks whether another desk saved something, and lays it beneath what stands here. */

@@ -3,9 +3,12 @@ package org.drillsheaf.desk.client;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -14,19 +17,27 @@ import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
+import javafx.util.StringConverter;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.words.Words;
 
 /** The visits of a client on a line that is drawn to scale in time. One visit is chosen; a planned one is dashed. */
 public final class VisitLine extends Pane {
     /** Its height, in the style sheet too. */
-    static final double HEIGHT_EM = 4.6;
+    private static final double HEIGHT_EM = 4.6;
+
+    private static final double COMPACT_EM = 2.5;
 
     private static final double ROOM_EM = 8.2;
 
     private final Words words;
     private final Consumer<LocalDate> chosen;
     private final List<Stop> stops = new ArrayList<>();
+    private final ComboBox<LocalDate> choice = new ComboBox<>();
+    private final Label next = new Label();
+    private Map<LocalDate, String> names = Map.of();
+    private boolean compact;
+    private boolean showing;
 
     /** One place on the line. */
     private record Stop(
@@ -46,6 +57,48 @@ public final class VisitLine extends Pane {
         this.chosen = chosen;
         getStyleClass().add("visit-line");
         setAccessibleText(words.text("visits.name"));
+        choice.setAccessibleText(words.text("visits.name"));
+        choice.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(LocalDate date) {
+                return date == null ? "" : names.getOrDefault(date, words.day(date));
+            }
+
+            @Override
+            public LocalDate fromString(String text) {
+                throw new UnsupportedOperationException("the list cannot be typed into");
+            }
+        });
+        choice.setOnAction(e -> {
+            if (!showing && choice.getValue() != null) {
+                chosen.accept(choice.getValue());
+            }
+        });
+        next.getStyleClass().add("second");
+    }
+
+    /** With little room the visits are a list to choose from, in one row. */
+    void compact(boolean little) {
+        compact = little;
+        getStyleClass().remove("compact-line");
+        if (little) {
+            getStyleClass().add("compact-line");
+        }
+        fill();
+    }
+
+    private void fill() {
+        getChildren().clear();
+        if (compact) {
+            getChildren().addAll(choice, next);
+        } else {
+            stops.forEach(s -> getChildren().addAll(s.line(), s.weeks()));
+            stops.forEach(s -> {
+                getChildren().addAll(s.ring(), s.dot(), s.below());
+                getChildren().add(s.button());
+            });
+        }
+        requestLayout();
     }
 
     /**
@@ -56,7 +109,7 @@ public final class VisitLine extends Pane {
      */
     public void show(List<LocalDate> dates, LocalDate current, LocalDate today, Optional<LocalDate> planned) {
         stops.clear();
-        getChildren().clear();
+        Map<LocalDate, String> named = new HashMap<>();
         ToggleGroup group = new ToggleGroup();
         List<LocalDate> all = new ArrayList<>(dates);
         planned.filter(p -> dates.isEmpty() || p.isAfter(dates.get(dates.size() - 1)))
@@ -67,14 +120,17 @@ public final class VisitLine extends Pane {
             boolean isCurrent = date.equals(current) && !future;
             String day = date.equals(today) ? words.text("visits.today", words.day(date)) : words.day(date);
             String kind = words.text(future ? "visits.planned" : i == 0 ? "visits.first" : "visits.again");
+            named.put(date, day + ", " + kind);
             stops.add(stop(i, date, future, isCurrent, day, kind, group, i == 0 ? date : all.get(i - 1)));
         }
-        stops.forEach(s -> getChildren().addAll(s.line(), s.weeks()));
-        stops.forEach(s -> {
-            getChildren().addAll(s.ring(), s.dot(), s.below());
-            getChildren().add(s.button());
-        });
-        requestLayout();
+        names = named;
+        showing = true;
+        choice.getItems().setAll(dates);
+        choice.setValue(current);
+        showing = false;
+        next.setText(
+                all.size() > dates.size() ? words.text("visits.planned-for", words.day(all.get(all.size() - 1))) : "");
+        fill();
     }
 
     private Stop stop(
@@ -146,6 +202,13 @@ public final class VisitLine extends Pane {
             return;
         }
         double em = em();
+        if (compact) {
+            choice.autosize();
+            choice.relocate(0.6 * em, (getHeight() - choice.getHeight()) / 2);
+            next.autosize();
+            next.relocate(choice.getLayoutX() + choice.getWidth() + em, (getHeight() - next.getHeight()) / 2);
+            return;
+        }
         double y = getHeight() * 0.52;
         double room = ROOM_EM * em;
         double width = Math.max(room, getWidth() - room);
@@ -186,8 +249,9 @@ public final class VisitLine extends Pane {
         }
     }
 
-    private double em() {
-        return getHeight() / HEIGHT_EM;
+    /** Size of its letters; 0 before the first layout. */
+    double em() {
+        return getHeight() / (compact ? COMPACT_EM : HEIGHT_EM);
     }
 
     private static void place(Circle circle, double x, double y, double radius) {

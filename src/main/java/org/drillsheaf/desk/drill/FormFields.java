@@ -16,8 +16,8 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
-import javafx.util.StringConverter;
 import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.look.Named;
 import org.drillsheaf.desk.words.Words;
 
 /** Controls of the form that write into the draft at every key and follow it when it is taken back. */
@@ -117,7 +117,7 @@ final class FormFields {
     <T> ComboBox<T> choice(List<T> values, Function<T, String> text, Supplier<T> read, Consumer<T> write) {
         ComboBox<T> box = new ComboBox<>();
         box.getItems().setAll(values);
-        box.setConverter(converter(text));
+        box.setConverter(new Named<>(text));
         box.setValue(read.get());
         boolean[] showing = new boolean[1];
         box.valueProperty().addListener((of, before, now) -> {
@@ -132,20 +132,6 @@ final class FormFields {
             showing[0] = false;
         });
         return box;
-    }
-
-    private static <T> StringConverter<T> converter(Function<T, String> text) {
-        return new StringConverter<>() {
-            @Override
-            public String toString(T value) {
-                return value == null ? "" : text.apply(value);
-            }
-
-            @Override
-            public T fromString(String written) {
-                throw new UnsupportedOperationException("the list cannot be typed into");
-            }
-        };
     }
 
     /**
@@ -219,7 +205,7 @@ final class FormFields {
             String add, List<String> rest, Function<String, String> text, Consumer<String> taken) {
         ComboBox<String> box = new ComboBox<>();
         box.getItems().setAll(rest);
-        box.setConverter(converter(text));
+        box.setConverter(new Named<>(text));
         box.setPromptText(add);
         box.setAccessibleText(add);
         box.setOnHidden(e -> {

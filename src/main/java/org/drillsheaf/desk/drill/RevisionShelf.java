@@ -28,7 +28,7 @@ public final class RevisionShelf {
     }
 
     /** Keeps an edition in the record; what went wrong in words, empty when nothing did. The file is kept in any case. */
-    Optional<String> keep(Drill drill) {
+    public Optional<String> keep(Drill drill) {
         try {
             long version = drills.line(drill.id()).map(Drills.Line::version).orElse(0L);
             return drills.save(drill, DrillRevision.Origin.HOUSE, version, coach)

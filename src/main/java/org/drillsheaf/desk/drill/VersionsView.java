@@ -8,8 +8,8 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.look.Named;
 import org.drillsheaf.desk.words.Words;
 
 /** What stands differently in an earlier version, field by field, beside what stands there now. */
@@ -23,17 +23,7 @@ public final class VersionsView extends VBox {
         this.model = model;
         this.words = words;
         getStyleClass().add("versions");
-        edition.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(RevisionShelf.Edition shown) {
-                return shown == null ? "" : shown.name();
-            }
-
-            @Override
-            public RevisionShelf.Edition fromString(String text) {
-                throw new UnsupportedOperationException("the list cannot be typed into");
-            }
-        });
+        edition.setConverter(new Named<>(shown -> shown.name()));
         Label label = Labels.text(words.text("versions.compare"), "second");
         label.setLabelFor(edition);
         edition.getItems().setAll(model.editions());

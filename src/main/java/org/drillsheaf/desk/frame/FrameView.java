@@ -50,7 +50,7 @@ import org.drillsheaf.store.sql.StoreAddress;
 public final class FrameView extends StackPane {
     private static final int MOST_FOUND = 12;
 
-    private final Workplace workplace;
+    private Workplace workplace;
     private final Words words;
     private final Actions actions;
     private final BorderPane frame = new BorderPane();
@@ -88,6 +88,17 @@ public final class FrameView extends StackPane {
          * @param told gets what is wrong
          */
         void passphrase(char[] old, char[] fresh, Consumer<String> told);
+
+        /**
+         * Puts a backup in the record's place; the record is closed and opened again for that, and the file before is set
+         * aside.
+         *
+         * @param passphrase of the backup; empty for the one of now
+         */
+        void restore(StoreAddress.File backup, Optional<char[]> passphrase);
+
+        /** Reads drills, tests and phases again, since a file of them has changed; open clients follow. */
+        void readAgain();
 
         /** Closes the record and goes back to the first page. */
         void leave();
@@ -212,7 +223,7 @@ public final class FrameView extends StackPane {
         return switch (wanted) {
             case CLIENTS ->
                 new ClientsPage(workplace, status, () -> status.hints(clients().hints()), FrameView::sheets);
-            case DRILLS -> new DrillsPage(workplace);
+            case DRILLS -> new DrillsPage(workplace, actions::readAgain);
             case HOUSE -> new HousePage(workplace, actions);
         };
     }
@@ -341,6 +352,12 @@ public final class FrameView extends StackPane {
     /** Says something in the status line. */
     public void tell(String text) {
         status.tell(text);
+    }
+
+    /** Goes on with what the house knows now. */
+    public void renew(Workplace now) {
+        workplace = now;
+        clients().renew(now);
     }
 
     /** Opens a client's page. */

@@ -9,6 +9,9 @@ import org.drillsheaf.desk.words.Words;
 
 /** The last line of the window: what was saved, what is new, and the keys of the page. */
 public final class StatusLine extends HBox {
+    /** As much of the line as the keys may take. */
+    private static final double KEYS_SHARE = 0.7;
+
     private final Words words;
     private final Label saved = new Label();
     private final Label news = new Label();
@@ -19,7 +22,27 @@ public final class StatusLine extends HBox {
         getStyleClass().add("status-line");
         saved.setText(words.text("saved.ready"));
         keys.setAlignment(javafx.geometry.Pos.CENTER_RIGHT);
-        getChildren().addAll(saved, Labels.text(where), news, Labels.spring(), keys);
+        Label place = Labels.text(where);
+        saved.setMinWidth(USE_PREF_SIZE);
+        keys.setMinWidth(0);
+        getChildren().addAll(saved, place, news, Labels.spring(), keys);
+        widthProperty().addListener((of, before, now) -> fit());
+    }
+
+    @Override
+    protected void layoutChildren() {
+        fit();
+        super.layoutChildren();
+    }
+
+    /** Keys that find no room whole are left out, the last ones first: half a word helps nobody. */
+    private void fit() {
+        double left = getWidth() * KEYS_SHARE;
+        for (javafx.scene.Node key : keys.getChildren()) {
+            left -= key.prefWidth(-1) + keys.getSpacing();
+            key.setVisible(left > 0);
+            key.setManaged(left > 0);
+        }
     }
 
     /** How the saving stands. */
@@ -30,6 +53,8 @@ public final class StatusLine extends HBox {
             saved.setText(words.text("saved.saved", words.time(done.at())));
         } else if (state instanceof Saving.State.Waits) {
             saved.setText(words.text("saved.waits"));
+        } else if (state instanceof Saving.State.Asks) {
+            saved.setText(words.text("saved.asks"));
         } else if (state instanceof Saving.State.Failed failed) {
             saved.setText(words.text("saved.failed", failed.what(), failed.remedy()));
         }
@@ -44,6 +69,7 @@ public final class StatusLine extends HBox {
         keys.getChildren().clear();
         for (Page.Hint hint : hints) {
             HBox one = new HBox(4, Labels.key(hint.key()), Labels.text(hint.words()));
+            one.setMinWidth(USE_PREF_SIZE);
             one.setAlignment(javafx.geometry.Pos.CENTER);
             keys.getChildren().add(one);
         }

@@ -1,14 +1,11 @@
 package org.drillsheaf.desk.handout;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.drillsheaf.Problem;
 import org.drillsheaf.Problems;
@@ -17,6 +14,7 @@ import org.drillsheaf.client.Paper;
 import org.drillsheaf.client.Print;
 import org.drillsheaf.course.Course;
 import org.drillsheaf.course.Documents;
+import org.drillsheaf.course.FrozenPaper;
 import org.drillsheaf.course.Planning;
 import org.drillsheaf.desk.Workplace;
 import org.drillsheaf.desk.client.ClientCase;
@@ -25,6 +23,7 @@ import org.drillsheaf.desk.house.HouseStyleSetting;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.handout.DocumentMaker;
 import org.drillsheaf.handout.DocumentOrder;
+import org.drillsheaf.handout.DocumentSetting;
 import org.drillsheaf.handout.page.DocumentKind;
 import org.drillsheaf.program.Program;
 import org.drillsheaf.program.ProgramYaml;
@@ -124,6 +123,11 @@ public final class HandoutModel {
                         client.signed()));
     }
 
+    /** Whether a program is being built for what was typed last. */
+    public boolean isBuilding() {
+        return client.evaluation().get().filter(Evaluation::mayBuild).isPresent() && !client.isBuiltForNow();
+    }
+
     /** Why a paper cannot be shown; empty when it can. */
     public Optional<String> notShown(DocumentKind kind) {
         Optional<Evaluation> read =
@@ -170,13 +174,17 @@ public final class HandoutModel {
         Problems problems = new Problems();
         DocumentOrder order =
                 Documents.order(source.evaluation().course().orElseThrow(), needs(source), source.program());
-        DocumentOrder wanted = order.with(order.setting()
-                .inLanguage(choice.language())
-                .on(choice.paper())
-                .large(choice.large())
-                .signedBy(source.signed().flatMap(KeptProgram::signedBy)));
+        DocumentOrder wanted = order.with(setting(choice, source));
         Optional<byte[]> pdf = maker(problems).flatMap(m -> m.print(choice.kind(), wanted, problems));
         return new Made(choice, source, pdf, problems.all());
+    }
+
+    private static DocumentSetting setting(Choice choice, Source source) {
+        return new DocumentSetting(
+                choice.language(),
+                choice.paper(),
+                choice.large(),
+                source.signed().flatMap(KeptProgram::signedBy));
     }
 
     private static Optional<org.drillsheaf.program.Needs> needs(Source source) {
@@ -212,10 +220,14 @@ public final class HandoutModel {
 
     /** Keeps what was handed out, with everything it was made from; blocks. */
     public void keep(Made made) {
-        Map<String, byte[]> inputs = new HashMap<>();
-        inputs.put("client.yaml", bytes(made.source().evaluation().draft().yaml()));
-        made.source().program().ifPresent(p -> inputs.put("program.yaml", bytes(ProgramYaml.write(p))));
-        inputs.put("choice", bytes(made.choice().toString()));
+        FrozenPaper frozen = FrozenPaper.of(
+                workplace.folders(),
+                Optional.of(HouseStyleSetting.style(workplace.store(), workplace.folders())),
+                made.choice().kind(),
+                made.source().evaluation().date(),
+                setting(made.choice(), made.source()),
+                made.source().evaluation().draft().yaml(),
+                made.source().program().map(ProgramYaml::write));
         String version = HandoutModel.class.getPackage().getImplementationVersion();
         workplace
                 .store()
@@ -229,13 +241,9 @@ public final class HandoutModel {
                                 made.choice().language().orElse("client"),
                                 made.choice().paper().name(),
                                 version == null ? "development" : version,
-                                inputs,
+                                frozen.inputs(),
                                 made.pdf().orElseThrow()),
                         workplace.coach());
-    }
-
-    private static byte[] bytes(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     /** The papers that were handed out, newest first; blocks. */

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -26,12 +27,12 @@ import javafx.scene.layout.VBox;
 import org.drillsheaf.client.Paper;
 import org.drillsheaf.desk.Workplace;
 import org.drillsheaf.desk.client.ClientCase;
-import org.drillsheaf.desk.client.Named;
 import org.drillsheaf.desk.client.Sheet;
 import org.drillsheaf.desk.frame.Page;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.look.Message;
+import org.drillsheaf.desk.look.Named;
 import org.drillsheaf.desk.look.Readiness;
 import org.drillsheaf.desk.look.Segments;
 import org.drillsheaf.desk.words.Words;
@@ -61,6 +62,7 @@ public final class HandoutSheet implements Sheet {
     private HandoutModel.Choice choice;
     private Optional<HandoutModel.Made> made = Optional.empty();
     private Optional<HandedOut> lastOut = Optional.empty();
+    private Optional<Consumer<HandoutModel.Made>> waiting = Optional.empty();
     private boolean visible;
 
     private record Painted(HandoutModel.Made made, List<Image> images) {}
@@ -106,7 +108,7 @@ public final class HandoutSheet implements Sheet {
         language.getItems().add("");
         language.getItems().addAll(HandoutModel.LANGUAGES);
         language.setConverter(
-                new Named(tag -> tag.isEmpty() ? words.text("handout.own-language") : words.text("language." + tag)));
+                new Named<>(tag -> tag.isEmpty() ? words.text("handout.own-language") : words.text("language." + tag)));
         language.setValue("");
         language.setAccessibleText(words.text("look.language"));
         language.setOnAction(
@@ -139,7 +141,7 @@ public final class HandoutSheet implements Sheet {
                 state,
                 Labels.prose(words.text("handout.keeps"), "small", "third"));
         print.setMaxWidth(Double.MAX_VALUE);
-        VBox all = new VBox(12, list, grid, room, out);
+        VBox all = new VBox(12, list, grid, new NoteView(model.client()), room, out);
         all.getStyleClass().add("choices");
         ScrollPane scroll = new ScrollPane(all);
         scroll.setFitToWidth(true);
@@ -154,6 +156,7 @@ public final class HandoutSheet implements Sheet {
     }
 
     private void choose(HandoutModel.Choice wanted) {
+        waiting = Optional.empty();
         choice = wanted;
         ready();
         make();
@@ -184,6 +187,10 @@ public final class HandoutSheet implements Sheet {
     }
 
     private void make() {
+        if (made.isPresent() && model.isBuilding()) {
+            state.setText(words.text("handout.making")); // the pages stay until there are newer ones
+            return;
+        }
         Optional<String> not = model.notShown(choice.kind());
         if (not.isPresent()) {
             made = Optional.empty();
@@ -224,6 +231,11 @@ public final class HandoutSheet implements Sheet {
             pages.show(painted.images());
             state.setText(model.notPrinted(choice.kind())
                     .orElse(words.count("handout.ready", painted.images().size())));
+            outgoing().ifPresent(paper -> {
+                Optional<Consumer<HandoutModel.Made>> asked = waiting;
+                waiting = Optional.empty();
+                asked.ifPresent(use -> use.accept(paper));
+            });
         } else {
             VBox told = new VBox(8);
             painted.made().problems().stream().limit(3).forEach(p -> told.getChildren()
@@ -244,8 +256,16 @@ public final class HandoutSheet implements Sheet {
                 .filter(m -> model.notPrinted(choice.kind()).isEmpty());
     }
 
+    /** Uses the paper in sight; one that is still being made is used when it is there. */
+    private void withPaper(Consumer<HandoutModel.Made> use) {
+        Optional<HandoutModel.Made> paper = outgoing();
+        waiting =
+                paper.isPresent() || model.notPrinted(choice.kind()).isPresent() ? Optional.empty() : Optional.of(use);
+        paper.ifPresent(use);
+    }
+
     private void print() {
-        outgoing().ifPresent(paper -> {
+        withPaper(paper -> {
             String name = printer.getValue();
             state.setText(words.text("handout.printing"));
             workplace
@@ -265,14 +285,14 @@ public final class HandoutSheet implements Sheet {
     }
 
     private void save() {
-        outgoing().ifPresent(paper -> workplace
+        withPaper(paper -> workplace
                 .dialogs()
                 .save(words.text("handout.save"), model.fileName(paper.choice().kind(), ".pdf"))
                 .ifPresent(file -> write(paper, file, paper.pdf().orElseThrow())));
     }
 
     private void mail() {
-        outgoing().ifPresent(paper -> workplace
+        withPaper(paper -> workplace
                 .dialogs()
                 .save(words.text("handout.mail"), model.fileName(paper.choice().kind(), ".eml"))
                 .ifPresent(file -> write(

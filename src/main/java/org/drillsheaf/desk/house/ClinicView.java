@@ -16,6 +16,7 @@ import org.drillsheaf.desk.Workplace;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.words.Words;
+import org.drillsheaf.handout.StyleText;
 import org.drillsheaf.store.record.Content;
 import org.drillsheaf.store.record.House;
 
@@ -28,8 +29,8 @@ final class ClinicView extends VBox {
     private final Words words;
     private final Map<String, TextField> fields = new LinkedHashMap<>();
     private final Label told = Labels.prose("", "bold");
-    private Content style = Content.emptyMap();
-    private Optional<House.Setting> kept = Optional.empty();
+    private final LogoView logo;
+    private Loaded at = new Loaded(Content.emptyMap(), Optional.empty(), Optional.empty());
 
     ClinicView(Workplace workplace) {
         this.workplace = workplace;
@@ -48,6 +49,9 @@ final class ClinicView extends VBox {
             fields.put(key, field);
             grid.addRow(row++, label, field);
         }
+        logo = new LogoView(workplace, this::changeLogo);
+        Label logoName = Labels.text(words.text("logo.name"), "second");
+        grid.addRow(row, logoName, logo);
         Button save = Buttons.plain(words.text("clinic.save"), this::save);
         getChildren()
                 .addAll(
@@ -59,62 +63,85 @@ final class ClinicView extends VBox {
         load();
     }
 
-    private record Loaded(Content style, Optional<House.Setting> kept) {}
+    private record Loaded(Content style, Optional<byte[]> logo, Optional<House.Setting> kept) {}
 
     private void load() {
         workplace
                 .background()
                 .run(
                         () -> {
-                            Optional<House.Setting> setting = HouseStyleSetting.kept(workplace.store());
-                            return new Loaded(HouseStyleSetting.content(workplace.folders(), setting), setting);
+                            StyleText style = HouseStyleSetting.style(workplace.store(), workplace.folders());
+                            return new Loaded(
+                                    HouseStyleSetting.content(style),
+                                    style.logo(),
+                                    HouseStyleSetting.kept(workplace.store()));
                         },
                         this::show,
                         e -> told.setText(String.valueOf(e.getMessage())));
     }
 
     private void show(Loaded loaded) {
-        style = loaded.style();
-        kept = loaded.kept();
-        fields.forEach((key, field) -> field.setText(style.value("/" + key).orElse("")));
+        at = loaded;
+        fields.forEach(
+                (key, field) -> field.setText(loaded.style().value("/" + key).orElse("")));
+        logo.show(loaded.style().value("/logo").flatMap(name -> loaded.logo()
+                .map(bytes -> new LogoView.File(name, bytes))));
     }
 
     private void save() {
-        Content changed = style;
+        Content changed = at.style();
         for (Map.Entry<String, TextField> field : fields.entrySet()) {
             String path = "/" + field.getKey();
             changed = field.getValue().getText().isBlank()
                     ? changed.without(path)
                     : changed.with(path, field.getValue().getText().strip());
         }
-        Content wanted = changed;
-        Optional<House.Setting> before = kept;
+        keep(changed, at.logo());
+    }
+
+    private void changeLogo(Optional<LogoView.File> wanted) {
+        Content style = wanted.map(file -> at.style().with("/logo", file.name()))
+                .orElseGet(() -> at.style().without("/logo"));
+        keep(style, wanted.map(LogoView.File::content).or(at::logo));
+    }
+
+    private void keep(Content wanted, Optional<byte[]> image) {
+        Loaded before = at;
         workplace
                 .background()
                 .run(
-                        () -> keep(wanted, before),
+                        () -> keep(new Loaded(wanted, image, before.kept()), before),
                         result -> {
                             told.setText(result.told());
-                            result.kept().ifPresent(s -> {
-                                kept = Optional.of(s);
-                                style = wanted;
+                            result.kept().ifPresent(now -> {
+                                at = now;
+                                logo.show(now.style().value("/logo").flatMap(name -> now.logo()
+                                        .map(bytes -> new LogoView.File(name, bytes))));
                             });
                         },
                         e -> told.setText(String.valueOf(e.getMessage())));
     }
 
-    private record Kept(String told, Optional<House.Setting> kept) {}
+    private record Kept(String told, Optional<Loaded> kept) {}
 
     /** Only what a paper can be printed with is kept. */
-    private Kept keep(Content wanted, Optional<House.Setting> before) {
+    private Kept keep(Loaded wanted, Loaded before) {
         Problems problems = new Problems();
-        Documents.maker(
-                workplace.folders(), workplace.knowledge(), words.text("clinic.title"), wanted.yaml(), problems);
+        StyleText style =
+                new StyleText(words.text("clinic.title"), wanted.style().yaml(), wanted.logo());
+        Documents.maker(workplace.folders(), workplace.knowledge(), style, problems);
         if (problems.hasErrors()) {
             return new Kept(
                     problems.all().get(0).what() + ". " + problems.all().get(0).remedy() + ".", Optional.empty());
         }
-        Optional<House.Setting> saved = HouseStyleSetting.save(workplace.store(), wanted, before, workplace.coach());
-        return new Kept(words.text(saved.isPresent() ? "clinic.saved" : "clinic.other-desk"), saved);
+        boolean logoKept = wanted.logo().isEmpty()
+                || wanted.logo().equals(before.logo())
+                || HouseStyleSetting.saveLogo(workplace.store(), wanted.logo().get(), workplace.coach());
+        Optional<House.Setting> saved = logoKept
+                ? HouseStyleSetting.save(workplace.store(), wanted.style(), wanted.kept(), workplace.coach())
+                : Optional.empty();
+        return new Kept(
+                words.text(saved.isPresent() ? "clinic.saved" : "clinic.other-desk"),
+                saved.map(s -> new Loaded(wanted.style(), wanted.logo(), Optional.of(s))));
     }
 }

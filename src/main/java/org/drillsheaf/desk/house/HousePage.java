@@ -12,9 +12,9 @@ import org.drillsheaf.desk.Workplace;
 import org.drillsheaf.desk.frame.FrameView;
 import org.drillsheaf.desk.frame.Page;
 import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.look.Named;
 import org.drillsheaf.desk.look.Segments;
 import org.drillsheaf.desk.setting.DeskSettings;
-import org.drillsheaf.desk.start.StartView;
 import org.drillsheaf.desk.words.Words;
 
 /** The place of the house: how the window looks, when it locks, the clinic's own details. */
@@ -35,6 +35,7 @@ public final class HousePage implements Page {
                 look(),
                 locking(),
                 new ClinicView(workplace),
+                new OwnFilesView(workplace, actions),
                 new RecordView(workplace, actions));
         all.getStyleClass().add("house");
         scroll.setContent(all);
@@ -61,7 +62,7 @@ public final class HousePage implements Page {
     private VBox look() {
         DeskSettings now = actions.settings();
         language.getItems().setAll(Words.LANGUAGES);
-        language.setConverter(new StartView.LanguageNames(words));
+        language.setConverter(new Named<>(tag -> words.text("language." + tag)));
         language.setValue(words.language());
         language.setAccessibleText(words.text("look.language"));
         language.setOnAction(e -> actions.settings(actions.settings().inLanguage(language.getValue())));

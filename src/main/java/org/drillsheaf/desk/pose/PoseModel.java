@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -25,7 +26,6 @@ import org.drillsheaf.figure.body.JointLimits;
 import org.drillsheaf.figure.body.Motion;
 import org.drillsheaf.figure.body.Skeleton;
 import org.drillsheaf.figure.draw.View;
-import org.drillsheaf.figure.pose.Contact;
 import org.drillsheaf.figure.pose.Penetration;
 import org.drillsheaf.figure.pose.Penetrations;
 import org.drillsheaf.figure.pose.Pose;
@@ -225,64 +225,13 @@ public final class PoseModel {
     }
 
     private void showRows() {
-        List<JointRow> all = new ArrayList<>();
-        Optional<Pose> pose = pose();
-        if (pose.isEmpty()) {
-            return;
-        }
-        JointAngles angles = inHand.orElse(pose.get().angles());
-        for (Motion motion : Motion.values()) {
-            if (!isInUse(motion, angles)) {
-                continue;
-            }
-            boolean apart = motion.isPaired()
-                    && (PoseText.isSplit(draft.now(), frame.get(), motion)
-                            || angles.get(motion, Side.RIGHT) != angles.get(motion, Side.LEFT));
-            if (apart) {
-                all.add(row(motion, Optional.of(Side.RIGHT), angles));
-                all.add(row(motion, Optional.of(Side.LEFT), angles));
-            } else {
-                all.add(row(motion, Optional.empty(), angles));
-            }
-        }
-        rows.set(List.copyOf(all));
-    }
-
-    /** Of the three ways to write an arm only the one that counts is shown. */
-    private static boolean isInUse(Motion motion, JointAngles angles) {
-        boolean elevation = Grip.lift(angles, Side.RIGHT) == Motion.SHOULDER_ELEV;
-        return switch (motion) {
-            case SHOULDER_FLEX, SHOULDER_FROM_TRUNK, SHOULDER_ELEV ->
-                motion == Grip.lift(angles, Side.RIGHT) || motion == Grip.lift(angles, Side.LEFT);
-            case SHOULDER_ABD -> !elevation;
-            case SHOULDER_PLANE -> elevation;
-            default -> true;
-        };
-    }
-
-    private JointRow row(Motion motion, Optional<Side> side, JointAngles angles) {
-        Side one = side.orElse(Side.RIGHT);
-        boolean touch = isByTouch(motion, side);
-        boolean held = turns.stream().anyMatch(t -> t.motion == motion);
-        double degrees = touch && !held && solved.get().isPresent()
-                ? solved.get().get().angle(motion, one)
-                : angles.get(motion, one);
-        return new JointRow(motion, side, degrees, touch);
-    }
-
-    private boolean isByTouch(Motion motion, Optional<Side> side) {
-        Side one = side.orElse(Side.RIGHT);
-        Optional<Pose> pose = pose();
-        boolean free = pose.stream()
-                .flatMap(p -> p.solve().stream())
-                .anyMatch(u -> u instanceof Unknown.Angle a
-                        && a.motion() == motion
-                        && a.side().filter(s -> s != one).isEmpty());
-        boolean flat = (motion == Motion.ANKLE_DORSI || motion == Motion.ANKLE_INV)
-                && pose.stream()
-                        .flatMap(p -> p.contacts().stream())
-                        .anyMatch(c -> c instanceof Contact.Flat f && f.side() == one);
-        return free || flat;
+        pose().ifPresent(pose -> rows.set(new JointTable(
+                        pose,
+                        inHand.orElse(pose.angles()),
+                        solved.get(),
+                        turns.stream().map(Turn::motion).collect(Collectors.toSet()),
+                        motion -> PoseText.isSplit(draft.now(), frame.get(), motion))
+                .rows()));
     }
 
     /**

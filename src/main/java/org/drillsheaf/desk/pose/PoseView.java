@@ -18,10 +18,10 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import org.drillsheaf.Problem;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.look.Named;
 import org.drillsheaf.desk.look.Segments;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.desk.work.Background;
@@ -89,17 +89,7 @@ public final class PoseView extends BorderPane {
     private VBox parts() {
         ComboBox<RootPosture> root = new ComboBox<>();
         root.getItems().setAll(RootPosture.values());
-        root.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(RootPosture posture) {
-                return posture == null ? "" : words.text("posture." + posture.id());
-            }
-
-            @Override
-            public RootPosture fromString(String text) {
-                throw new UnsupportedOperationException("the list cannot be typed into");
-            }
-        });
+        root.setConverter(new Named<>(posture -> words.text("posture." + posture.id())));
         root.setMaxWidth(Double.MAX_VALUE);
         Label title = Labels.text(words.text("pose.root"), "bold");
         title.setLabelFor(root);

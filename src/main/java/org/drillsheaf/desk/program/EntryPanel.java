@@ -31,6 +31,7 @@ final class EntryPanel extends VBox {
     private final Runnable close;
     private final List<HBox> rows = new ArrayList<>();
     private final VBox list = new VBox();
+    private final Button pin;
 
     EntryPanel(ProgramModel model, Words words, Phase phase, Entry entry, Runnable close) {
         this.model = model;
@@ -54,7 +55,7 @@ final class EntryPanel extends VBox {
                             "second"));
         }
         String name = model.name(entry.drill());
-        Button pin = Buttons.withKey(
+        pin = Buttons.withKey(
                 Buttons.small(
                         words.text(entry.pinned().isPresent() ? "program.unpin" : "program.pin"),
                         () -> model.pin(phase, entry, words.text("undo.pin", name))),
@@ -184,8 +185,6 @@ final class EntryPanel extends VBox {
     void ready() {
         applyCss();
         layout();
-        if (!rows.isEmpty()) {
-            rows.get(0).requestFocus();
-        }
+        (rows.isEmpty() ? pin : rows.get(0)).requestFocus();
     }
 }

@@ -24,10 +24,12 @@ import org.drillsheaf.screen.GateResult;
 /** One phase of a program: minutes and goals as bars, the drills in the order of the session, the gate to the next phase. */
 final class PhaseColumn extends VBox {
     private static final int MOST_GOALS = 4;
+    private static final int FEW_GOALS = 1;
 
     private final List<EntryView> entries = new ArrayList<>();
 
-    PhaseColumn(ProgramModel model, Words words, PhasePlan plan, int targetMinutes, EntryView.Hands hands) {
+    PhaseColumn(
+            ProgramModel model, Words words, PhasePlan plan, int targetMinutes, boolean little, EntryView.Hands hands) {
         getStyleClass().add("phase-column");
         boolean now = plan.standing() == PhasePlan.Standing.NOW;
         if (now) {
@@ -40,7 +42,10 @@ final class PhaseColumn extends VBox {
                 Labels.text(row.name().best(languages), "heading"),
                 Labels.text(words.text("standing." + plan.standing().id()), "small", "second"));
         head.setAlignment(Pos.BASELINE_LEFT);
-        getChildren().addAll(head, Labels.prose(row.sentence().best(languages), "small", "second"));
+        getChildren().add(head);
+        if (!little) {
+            getChildren().add(Labels.prose(row.sentence().best(languages), "small", "second"));
+        }
         if (!plan.entries().isEmpty()) {
             getChildren()
                     .add(bar(
@@ -48,7 +53,7 @@ final class PhaseColumn extends VBox {
                             "bold",
                             new BarView(plan.minutes(), targetMinutes, false),
                             ""));
-            goals(model, words, plan);
+            goals(model, words, plan, little ? FEW_GOALS : MOST_GOALS);
         }
         VBox drills = new VBox();
         for (Entry entry : plan.entries()) {
@@ -66,14 +71,14 @@ final class PhaseColumn extends VBox {
     }
 
     /** The goals that matter most here and those that fall short; the rest in one line. */
-    private void goals(ProgramModel model, Words words, PhasePlan plan) {
+    private void goals(ProgramModel model, Words words, PhasePlan plan, int most) {
         List<CoveredGoal> asked = plan.goals().stream()
                 .filter(g -> g.need().asksForSomething())
                 .sorted(Comparator.comparing((CoveredGoal g) -> g.missing() == 0)
                         .thenComparing(g -> -g.need().weight()))
                 .toList();
-        asked.stream().limit(MOST_GOALS).forEach(g -> getChildren().add(goal(model, words, g)));
-        List<CoveredGoal> rest = asked.stream().skip(MOST_GOALS).toList();
+        asked.stream().limit(most).forEach(g -> getChildren().add(goal(model, words, g)));
+        List<CoveredGoal> rest = asked.stream().skip(most).toList();
         if (!rest.isEmpty()) {
             int missing = (int) rest.stream().filter(g -> g.missing() > 0).count();
             Label more = Labels.text(

@@ -25,6 +25,8 @@ import org.drillsheaf.program.Offer;
 import org.drillsheaf.program.PhaseRow;
 import org.drillsheaf.program.Pin;
 import org.drillsheaf.program.Program;
+import org.drillsheaf.program.Proof;
+import org.drillsheaf.program.Undecided;
 import org.drillsheaf.program.Waits;
 import org.drillsheaf.screen.GateResult;
 import org.drillsheaf.store.record.Content;
@@ -90,11 +92,31 @@ public final class ProgramModel {
         return result().filter(ClashSet.class::isInstance).map(ClashSet.class::cast);
     }
 
+    /** How much better a program could be than the one on the desk, when its search was stopped. */
+    public Optional<String> notProved() {
+        return client.isBuiltForNow()
+                ? client.built()
+                        .get()
+                        .flatMap(Evaluation.Built::program)
+                        .map(Program::proof)
+                        .filter(p -> p.stopped() && !p.best())
+                        .map(Proof::gap)
+                : Optional.empty();
+    }
+
+    /** Whether the search was stopped before it had found any program. */
+    public boolean isStoppedWithout() {
+        return client.isBuiltForNow()
+                && result().filter(r -> r instanceof Undecided u && u.stopped()).isPresent();
+    }
+
     /** Why there is no program for home, or why it has to wait. */
     public List<String> refusal() {
         return result().map(r -> r instanceof Waits waits
                         ? waits.reasons()
-                        : r instanceof InPersonOnly only ? only.reasons() : List.<String>of())
+                        : r instanceof InPersonOnly only
+                                ? only.reasons()
+                                : r instanceof Undecided undecided ? List.of(undecided.words()) : List.<String>of())
                 .orElse(List.of());
     }
 

@@ -7,6 +7,7 @@ import java.util.function.IntConsumer;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
+import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -42,6 +43,7 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
     private @Nullable Program drawn;
     private Optional<EntryView> selected = Optional.empty();
     private boolean waitsForEntries;
+    private boolean little;
 
     public ProgramSheet(ClientCase client, IntConsumer open) {
         this.model = new ProgramModel(client);
@@ -54,6 +56,7 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
         client.evaluation().addListener((of, old, now) -> show());
         client.built().addListener((of, old, now) -> show());
         client.kept().addListener((of, old, now) -> show());
+        client.searchIsLong().addListener((of, old, now) -> show());
         show();
     }
 
@@ -69,11 +72,16 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
             model.shown().ifPresent(s -> top.getChildren().add(kept(s)));
         });
         if (model.client().isBuiltForNow()) {
-            model.refusal().forEach(r -> top.getChildren().add(message(r)));
+            model.refusal().forEach(r -> top.getChildren()
+                    .add(model.isStoppedWithout() ? message(r, searchAgain()) : message(r)));
         }
         if (!model.mayBuild()) {
             top.getChildren().add(message(words.text("program.safety-first")));
         }
+        if (model.client().searchIsLong().get()) {
+            top.getChildren().add(searching());
+        }
+        model.notProved().ifPresent(gap -> top.getChildren().add(notProved(gap)));
         Program program = model.shown().map(ProgramModel.Shown::program).orElse(null);
         if (program != null && program != drawn) {
             draw(model.shown().get());
@@ -84,8 +92,31 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
         pane.getCenter().setOpacity(model.isCurrent() || !clashing.isEmpty() ? 1 : 0.75);
     }
 
-    private static VBox message(String text) {
-        VBox box = new VBox(new Message("caution", text, ""));
+    private Node searching() {
+        ProgressBar bar = new ProgressBar();
+        bar.setAccessibleText(words.text("work.bar"));
+        Button stop =
+                Buttons.small(words.text("work.stop"), () -> model.client().stopSearch());
+        HBox line = new HBox(12, Labels.text(words.text("program.searching"), "bold"), bar, stop);
+        line.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+        line.getStyleClass().add("kept");
+        return line;
+    }
+
+    private Node notProved(String gap) {
+        VBox box = new VBox(new Message(
+                "caution", words.text("program.stopped"), words.text("program.stopped-more", gap), searchAgain()));
+        box.setPadding(new javafx.geometry.Insets(8, 16, 8, 16));
+        return box;
+    }
+
+    private Button searchAgain() {
+        return Buttons.small(
+                words.text("program.search-on"), () -> model.client().searchAgain());
+    }
+
+    private static VBox message(String text, Button... actions) {
+        VBox box = new VBox(new Message("caution", text, "", actions));
         box.setPadding(new javafx.geometry.Insets(8, 16, 8, 16));
         return box;
     }
@@ -121,7 +152,7 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
         HBox row = new HBox();
         int target = shown.built().planning().needs().client().minutesPerSession();
         for (PhasePlan plan : shown.program().phases()) {
-            PhaseColumn column = new PhaseColumn(model, words, plan, target, this);
+            PhaseColumn column = new PhaseColumn(model, words, plan, target, little, this);
             HBox.setHgrow(column, Priority.ALWAYS);
             columns.add(column);
             row.getChildren().add(column);
@@ -290,6 +321,12 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
     @Override
     public Parent content() {
         return pane;
+    }
+
+    @Override
+    public void compact(boolean now) {
+        little = now;
+        model.shown().ifPresent(this::draw);
     }
 
     @Override

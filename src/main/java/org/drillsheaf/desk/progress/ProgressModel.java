@@ -9,6 +9,8 @@ import org.drillsheaf.client.PracticeLog;
 import org.drillsheaf.course.Course;
 import org.drillsheaf.desk.client.ClientCase;
 import org.drillsheaf.desk.client.Evaluation;
+import org.drillsheaf.desk.words.TradeWords;
+import org.drillsheaf.program.Vocabulary;
 import org.drillsheaf.screen.ChangeScale;
 import org.drillsheaf.screen.Finding;
 import org.drillsheaf.screen.FindingStrip;
@@ -47,6 +49,10 @@ public final class ProgressModel {
             boolean lowerIsFuller,
             Optional<TestChange> change) {}
 
+    Vocabulary vocabulary() {
+        return client.evaluator().knowledge().vocabulary();
+    }
+
     public Optional<Course> course() {
         return client.evaluation().get().flatMap(Evaluation::course);
     }
@@ -57,6 +63,7 @@ public final class ProgressModel {
         if (course.isEmpty()) {
             return List.of();
         }
+        TradeWords trade = new TradeWords(client.workplace().words());
         List<Line> lines = new ArrayList<>();
         for (MovementTest test : client.evaluator()
                 .knowledge()
@@ -66,7 +73,7 @@ public final class ProgressModel {
                 .tests()
                 .values()) {
             for (Optional<org.drillsheaf.Side> side : test.places()) {
-                List<Point> points = points(course.get(), test, side);
+                List<Point> points = points(course.get(), test, side, trade);
                 if (points.size() > 1) {
                     lines.add(line(course.get(), test, side, points));
                 }
@@ -75,14 +82,15 @@ public final class ProgressModel {
         return lines;
     }
 
-    private static List<Point> points(Course course, MovementTest test, Optional<org.drillsheaf.Side> side) {
+    private static List<Point> points(
+            Course course, MovementTest test, Optional<org.drillsheaf.Side> side, TradeWords trade) {
         List<Point> points = new ArrayList<>();
         for (Course.Stop stop : course.stops()) {
             LocalDate date = stop.visit().visit().date();
             stop.visit().reading().finding(test.id(), side).ifPresent((Finding f) -> f.measurement()
                     .filter(m -> m.date().equals(date))
                     .flatMap(Measurement::value)
-                    .ifPresent(v -> points.add(new Point(date, v, f.values(), f.kindWords()))));
+                    .ifPresent(v -> points.add(new Point(date, v, f.values(), trade.kind(f)))));
         }
         return points;
     }

@@ -23,6 +23,7 @@ import org.drillsheaf.desk.client.Sheet;
 import org.drillsheaf.desk.frame.Page;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.screen.GateResult;
 import org.drillsheaf.screen.TestChange;
@@ -31,6 +32,7 @@ import org.drillsheaf.screen.TestChange;
 public final class ProgressSheet implements Sheet {
     private final ProgressModel model;
     private final Words words;
+    private final TradeWords trade;
     private final IntConsumer open;
     private final VBox all = new VBox();
     private final ScrollPane scroll = new ScrollPane(all);
@@ -38,6 +40,7 @@ public final class ProgressSheet implements Sheet {
     public ProgressSheet(ClientCase client, IntConsumer open) {
         this.model = new ProgressModel(client);
         this.words = client.workplace().words();
+        this.trade = new TradeWords(words);
         this.open = open;
         all.getStyleClass().add("column-left");
         scroll.setFitToWidth(true);
@@ -63,6 +66,8 @@ public final class ProgressSheet implements Sheet {
         GridPane grid = new GridPane();
         grid.setHgap(28);
         grid.setVgap(14);
+        grid.setNodeOrientation(
+                javafx.geometry.NodeOrientation.LEFT_TO_RIGHT); // left stays on its own side of the window
         int row = 0;
         for (int i = 0; i < lines.size(); row++) {
             ProgressModel.Line first = lines.get(i);
@@ -83,8 +88,8 @@ public final class ProgressSheet implements Sheet {
                 .add(Labels.prose(
                         words.text(
                                 "reading.next-step",
-                                change.decision().step().words(),
-                                change.phaseBefore().title()),
+                                trade.step(change.decision().step()),
+                                trade.phase(change.phaseBefore(), model.vocabulary())),
                         "heading"));
         for (GateResult.Line line : change.gate().lines()) {
             String mark = line.truth().isTrue() ? "✓" : line.truth().isUnknown() ? "?" : "–";
@@ -123,7 +128,7 @@ public final class ProgressSheet implements Sheet {
 
     private HBox chart(ProgressModel.Line line, LocalDate from, LocalDate to) {
         String side = line.side().map(s -> ", " + words.text("side." + s.id())).orElse("");
-        String name = line.test().name() + side;
+        String name = trade.test(line.test()) + side;
         GridPane table = new GridPane();
         table.setHgap(12);
         int row = 0;

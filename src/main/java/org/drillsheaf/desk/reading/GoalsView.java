@@ -14,6 +14,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.drill.Phase;
 
@@ -54,6 +55,10 @@ final class GoalsView extends VBox {
         }
     }
 
+    private String name(Phase phase) {
+        return new TradeWords(words).phase(phase, model.vocabulary());
+    }
+
     private int[] focused() {
         for (int r = 0; r < cells.size(); r++) {
             for (int c = 0; c < cells.get(r).size(); c++) {
@@ -92,7 +97,7 @@ final class GoalsView extends VBox {
         HBox line = new HBox(Labels.spring());
         for (Phase phase : Phase.values()) {
             boolean now = model.phaseNow().filter(phase::equals).isPresent();
-            Label name = Labels.text(phase.title(), "small", now ? "bold" : "second", "goal-column");
+            Label name = Labels.text(name(phase), "small", now ? "bold" : "second", "goal-column");
             line.getChildren().add(name);
         }
         return line;
@@ -113,7 +118,7 @@ final class GoalsView extends VBox {
                     words.text(
                             "goals.cell",
                             row.name(),
-                            weight.phase().title(),
+                            name(weight.phase()),
                             weight.need().weight(),
                             weight.suggested()));
             cell.setNodeOrientation(NodeOrientation.LEFT_TO_RIGHT);
@@ -140,7 +145,7 @@ final class GoalsView extends VBox {
         reason.setText(words.text(
                 "goals.why",
                 row.name(),
-                weight.phase().title(),
+                name(weight.phase()),
                 weight.need().weight(),
                 String.join("; ", weight.need().reasons())));
     }
@@ -171,7 +176,7 @@ final class GoalsView extends VBox {
                 weight.phase(),
                 row.goal(),
                 suggested ? OptionalInt.empty() : wanted,
-                words.text("undo.goal", row.name(), weight.phase().title()));
+                words.text("undo.goal", row.name(), name(weight.phase())));
     }
 
     private void focus(int row, int column) {

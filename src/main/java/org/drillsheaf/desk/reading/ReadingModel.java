@@ -15,6 +15,7 @@ import org.drillsheaf.drill.Phase;
 import org.drillsheaf.program.CoachWishes;
 import org.drillsheaf.program.GoalNeed;
 import org.drillsheaf.program.Needs;
+import org.drillsheaf.program.Vocabulary;
 import org.drillsheaf.screen.MovementTest;
 import org.drillsheaf.screen.PresentationReading;
 import org.drillsheaf.screen.Reading;
@@ -31,6 +32,10 @@ public final class ReadingModel {
 
     public ClientCase client() {
         return client;
+    }
+
+    Vocabulary vocabulary() {
+        return knowledge().vocabulary();
     }
 
     private Knowledge knowledge() {

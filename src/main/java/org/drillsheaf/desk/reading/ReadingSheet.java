@@ -28,6 +28,7 @@ import org.drillsheaf.desk.frame.Page;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.picture.Well;
+import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.screen.Contradiction;
 import org.drillsheaf.screen.Evidence;
@@ -44,6 +45,7 @@ import org.drillsheaf.screen.Verdict;
 public final class ReadingSheet implements Sheet {
     private final ReadingModel model;
     private final Words words;
+    private final TradeWords trade;
     private final Consumer<MovementTest> goTo;
     private final IntConsumer open;
     private final VBox left = new VBox();
@@ -55,6 +57,7 @@ public final class ReadingSheet implements Sheet {
     public ReadingSheet(ClientCase client, Consumer<MovementTest> goTo, IntConsumer open) {
         this.model = new ReadingModel(client);
         this.words = client.workplace().words();
+        this.trade = new TradeWords(words);
         this.goTo = goTo;
         this.open = open;
         this.goals = new GoalsView(model, words);
@@ -115,7 +118,7 @@ public final class ReadingSheet implements Sheet {
         int supports = presentation.evidence(Evidence.Kind.FOR).size();
         int against = presentation.evidence(Evidence.Kind.AGAINST).size();
         int unknown = presentation.evidence(Evidence.Kind.NOT_KNOWN).size();
-        HBox head = new HBox(8, Labels.text(presentation.name(), "heading"), tag(presentation));
+        HBox head = new HBox(8, Labels.text(trade.presentation(presentation), "heading"), tag(presentation));
         head.setAlignment(Pos.CENTER_LEFT);
         HBox counts = new HBox(
                 8,
@@ -130,7 +133,7 @@ public final class ReadingSheet implements Sheet {
                 unfolded.add(presentation.name());
                 show();
             });
-            show.setAccessibleText(words.text("reading.show") + ", " + presentation.name());
+            show.setAccessibleText(words.text("reading.show") + ", " + trade.presentation(presentation));
             head.getChildren().addAll(Labels.spring(), show);
             return box;
         }
@@ -143,8 +146,7 @@ public final class ReadingSheet implements Sheet {
     }
 
     private Label tag(PresentationReading presentation) {
-        String verdict = presentation.verdictWords();
-        String shown = verdict.substring(0, 1).toUpperCase(Locale.ROOT) + verdict.substring(1);
+        String shown = trade.verdict(presentation);
         if (model.isFading(presentation)) {
             return Labels.tag(words.text("reading.fading"), "outlined");
         }
@@ -222,7 +224,7 @@ public final class ReadingSheet implements Sheet {
                 "Ctrl T");
         VBox right = new VBox(
                 6,
-                Labels.prose(test.name(), "heading"),
+                Labels.prose(trade.test(test), "heading"),
                 Labels.text(words.count("reading.minutes", next.minutes()), "small", "second"),
                 take);
         HBox row = new HBox(10);
@@ -273,8 +275,8 @@ public final class ReadingSheet implements Sheet {
                 .add(Labels.prose(
                         words.text(
                                 "reading.next-step",
-                                change.decision().step().words(),
-                                change.phaseBefore().title()),
+                                trade.step(change.decision().step()),
+                                trade.phase(change.phaseBefore(), model.vocabulary())),
                         "bold"));
         for (GateResult.Line line : change.gate().lines()) {
             String mark = line.truth().isTrue() ? "✓" : line.truth().isUnknown() ? "?" : "–";
@@ -313,7 +315,7 @@ public final class ReadingSheet implements Sheet {
         if (leading.isPresent()) {
             return words.text(
                     "reading.summary-held",
-                    leading.get().name(),
+                    trade.presentation(leading.get()),
                     leading.get().evidence(Evidence.Kind.FOR).size(),
                     leading.get().evidence(Evidence.Kind.AGAINST).size());
         }

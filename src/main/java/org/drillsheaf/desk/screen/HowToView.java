@@ -11,6 +11,7 @@ import org.drillsheaf.Side;
 import org.drillsheaf.desk.client.Evaluation;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.picture.Well;
+import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.screen.FindingStrip;
 import org.drillsheaf.screen.MovementTest;
@@ -38,7 +39,7 @@ final class HowToView extends VBox {
         getChildren()
                 .addAll(
                         new HBox(6, Labels.text(words.text("how-to.title"), "small", "second"), Labels.key("F1")),
-                        Labels.prose(test.name() + side, "heading"));
+                        Labels.prose(new TradeWords(words).test(test) + side, "heading"));
         if (test.pose().isPresent()) {
             Well well = new Well(
                     words.text("how-to.picture", test.name()),

@@ -6,6 +6,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextFormatter;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.StackPane;
 import org.drillsheaf.desk.look.Labels;
 
@@ -32,6 +33,7 @@ final class NumberField extends StackPane {
                 typed.run();
             }
         });
+        selectWholeOnClick();
         pain.setMouseTransparent(true);
         pain.setVisible(false);
         StackPane.setAlignment(pain, Pos.CENTER_LEFT);
@@ -39,6 +41,15 @@ final class NumberField extends StackPane {
         setNodeOrientation(NodeOrientation.LEFT_TO_RIGHT);
         getChildren().addAll(field, pain);
         dress("");
+    }
+
+    /** A click into the field means its whole value, as coming by keys does; what is typed next takes its place. */
+    private void selectWholeOnClick() {
+        field.addEventHandler(MouseEvent.MOUSE_CLICKED, e -> {
+            if (field.getSelection().getLength() == 0) {
+                field.selectAll();
+            }
+        });
     }
 
     private void dress(String text) {

@@ -13,6 +13,7 @@ import org.drillsheaf.course.ClientVisit;
 import org.drillsheaf.course.Course;
 import org.drillsheaf.desk.client.ClientCase;
 import org.drillsheaf.desk.client.Evaluation;
+import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.screen.Finding;
 import org.drillsheaf.screen.FindingKind;
 import org.drillsheaf.screen.FindingStrip;
@@ -88,7 +89,7 @@ public final class ScreenModel {
                 written,
                 entry.isPainful(visit),
                 finding.map(Finding::kind),
-                finding.map(Finding::kindWords).orElse(""),
+                finding.map(new TradeWords(client.workplace().words())::kind).orElse(""),
                 finding.map(Finding::words).orElse(""),
                 strip,
                 written.map(w -> OptionalDouble.of(Double.parseDouble(w))).orElse(OptionalDouble.empty()),

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.geometry.NodeOrientation;
+import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -14,6 +16,7 @@ import javafx.scene.layout.VBox;
 import org.drillsheaf.Side;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.look.Segments;
+import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.screen.FindingKind;
 import org.drillsheaf.screen.MovementTest;
@@ -28,6 +31,7 @@ final class ScreenRow extends VBox {
     private final MovementTest test;
     private final HBox line = new HBox();
     private final List<Cell> cells = new ArrayList<>();
+    private final TradeWords trade;
     private final Label last = Labels.text("", "col-last");
     private final Label since = Labels.text("", "col-since");
     private final Label error = Labels.prose("", "field-error", "bold");
@@ -52,6 +56,7 @@ final class ScreenRow extends VBox {
     ScreenRow(ScreenModel model, Words words, MovementTest test, boolean starts, Table table) {
         this.model = model;
         this.words = words;
+        this.trade = new TradeWords(words);
         this.test = test;
         line.getStyleClass().add("screen-row");
         if (starts) {
@@ -60,7 +65,7 @@ final class ScreenRow extends VBox {
         String shown = starts ? words.text("position." + ScreenModel.position(test)) : "";
         position.setText(shown);
         compact(false);
-        Label name = Labels.text(test.name(), "test-name");
+        Label name = Labels.text(trade.test(test), "test-name");
         HBox.setHgrow(name, Priority.ALWAYS);
         name.setMaxWidth(Double.MAX_VALUE);
         name.setMinWidth(110);
@@ -70,15 +75,18 @@ final class ScreenRow extends VBox {
         Label unit = Labels.text(suffix, "col-unit");
         line.getChildren().addAll(Labels.text(shown, "col-position"), name, unit);
         List<ScreenEntry> entries = ScreenEntry.of(test);
+        HBox sides = new HBox();
+        sides.setNodeOrientation(NodeOrientation.LEFT_TO_RIGHT); // left stays on its own side of the window
+        sides.setAlignment(Pos.CENTER_LEFT);
         for (ScreenEntry entry : entries) {
             Cell cell = cell(entry, table);
             cells.add(cell);
-            line.getChildren().add(side(cell));
+            sides.getChildren().add(side(cell));
         }
         if (entries.size() == 1) {
-            line.getChildren().add(beside());
+            sides.getChildren().add(beside());
         }
-        line.getChildren().addAll(last, since);
+        line.getChildren().addAll(sides, last, since);
         error.setManaged(false);
         error.setVisible(false);
         getChildren().addAll(position, line, error);
@@ -129,7 +137,7 @@ final class ScreenRow extends VBox {
 
     private Cell cell(ScreenEntry entry, Table table) {
         String side = entry.side().map(s -> words.text("side." + s.id())).orElse(partName(entry));
-        String name = side.isEmpty() ? test.name() : test.name() + ", " + side;
+        String name = side.isEmpty() ? trade.test(test) : trade.test(test) + ", " + side;
         Cell[] made = new Cell[1];
         NumberField number = new NumberField(name + ", " + test.unit().suffix().strip(), () -> typed(made[0]));
         Label word = Labels.text("", "finding-word");
@@ -164,6 +172,13 @@ final class ScreenRow extends VBox {
             table.vertical(cell, 1);
         } else if (key.getCode() == KeyCode.UP) {
             table.vertical(cell, -1);
+        } else if (key.getCode() == KeyCode.Z && key.isShortcutDown()) {
+            // The field would take back its own letters only, and write them as a new step.
+            if (key.isShiftDown()) {
+                model.client().redo();
+            } else {
+                model.client().undo();
+            }
         } else if (key.getCode() == KeyCode.P && plain(key)) {
             model.togglePain(cell.entry(), words.text("undo.pain", cell.name()));
         } else if (key.getCode() == KeyCode.N && plain(key)) {
@@ -198,10 +213,11 @@ final class ScreenRow extends VBox {
         String unit = test.unit().suffix();
         error.setText(
                 tooFine
-                        ? words.text("screen.too-fine", test.name(), test.step().toPlainString() + unit)
+                        ? words.text(
+                                "screen.too-fine", trade.test(test), test.step().toPlainString() + unit)
                         : words.text(
                                 "screen.not-possible",
-                                test.name(),
+                                trade.test(test),
                                 minus(test.lowest()),
                                 minus(test.highest()) + unit));
         error.setManaged(true);

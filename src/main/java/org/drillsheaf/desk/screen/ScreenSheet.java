@@ -32,6 +32,8 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
     private final SafetyView safety;
     private final List<ScreenRow> rows = new ArrayList<>();
     private boolean waits;
+    private boolean roomy = true;
+    private boolean compact;
 
     public ScreenSheet(ClientCase client) {
         this.model = new ScreenModel(client);
@@ -59,6 +61,7 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
         side.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         pane.setCenter(scroll);
         pane.setRight(side);
+        pane.widthProperty().addListener((of, old, now) -> arrange());
         pane.getStyleClass().add("sheet");
         howTo.show(rows.get(0).cells().get(0).entry());
         client.evaluation().addListener((of, old, now) -> show());
@@ -73,13 +76,14 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
         javafx.scene.control.Label test = Labels.text(words.text("screen.test"), "column-head");
         HBox.setHgrow(test, Priority.ALWAYS);
         test.setMaxWidth(Double.MAX_VALUE);
+        HBox sides = new HBox(column("side.left", "col-side"), column("side.right", "col-side"));
+        sides.setNodeOrientation(javafx.geometry.NodeOrientation.LEFT_TO_RIGHT);
         head.getChildren()
                 .addAll(
                         Labels.text(words.text("screen.position"), "column-head", "col-position"),
                         test,
                         Labels.text("", "col-unit"),
-                        column("side.left", "col-side"),
-                        column("side.right", "col-side"),
+                        sides,
                         Labels.text(words.text("screen.last"), "column-head", "col-last"),
                         Labels.text(words.text("screen.since"), "column-head", "col-since"));
         head.setStyle("-fx-border-color: transparent transparent -ds-ink-2 transparent; -fx-border-width: 1px;");
@@ -122,9 +126,20 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
         return pane;
     }
 
+    /** The table comes first: where both do not fit, the how-to opens by F1 only. */
+    private void arrange() {
+        double scrollBar = 20;
+        boolean fits = pane.getWidth() >= scroll.getContent().minWidth(-1) + scrollBar + side.prefWidth(-1);
+        if (fits != roomy) {
+            roomy = fits;
+            pane.setRight(roomy && !compact ? side : null);
+        }
+    }
+
     @Override
     public void compact(boolean little) {
-        pane.setRight(little ? null : side);
+        compact = little;
+        pane.setRight(roomy && !compact ? side : null);
         rows.forEach(r -> r.compact(little));
     }
 
@@ -139,7 +154,8 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
                 new Page.Hint("Enter", words.text("hint.next-field")),
                 new Page.Hint("P", words.text("hint.pain")),
                 new Page.Hint("N", words.text("hint.not-tested")),
-                new Page.Hint("Ctrl Enter", words.text("hint.next-position")));
+                new Page.Hint("Ctrl Enter", words.text("hint.next-position")),
+                new Page.Hint("F1", words.text("how-to.title")));
     }
 
     @Override

@@ -18,16 +18,7 @@ public record SettingsFile(Path file) {
         return new SettingsFile(configuration().resolve("desk.properties"));
     }
 
-    /** The folder for this user's records. */
-    public static Path records() {
-        return place("XDG_DATA_HOME", ".local/share");
-    }
-
     private static Path configuration() {
-        return place("XDG_CONFIG_HOME", ".config");
-    }
-
-    private static Path place(String variable, String underHome) {
         String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
         Path home = Path.of(System.getProperty("user.home", "."));
         if (system.contains("win")) {
@@ -39,10 +30,10 @@ public record SettingsFile(Path file) {
         if (system.contains("mac")) {
             return home.resolve("Library").resolve("Application Support").resolve("Drillsheaf");
         }
-        return Optional.ofNullable(System.getenv(variable))
+        return Optional.ofNullable(System.getenv("XDG_CONFIG_HOME"))
                 .filter(v -> !v.isBlank())
                 .map(Path::of)
-                .orElse(home.resolve(underHome))
+                .orElse(home.resolve(".config"))
                 .resolve("drillsheaf");
     }
 

@@ -27,10 +27,13 @@ public final class Opening {
     public static final String DEMO_COACH = "Tamsin Rook";
 
     private final Folders folders;
+    private final Path records;
     private final Clock clock;
 
-    public Opening(Folders folders, Clock clock) {
+    /** @param records folder in which saves wait while a server is away */
+    public Opening(Folders folders, Path records, Clock clock) {
         this.folders = folders;
+        this.records = records;
         this.clock = clock;
     }
 
@@ -57,7 +60,7 @@ public final class Opening {
         Knowledge knowledge = knowledge();
         Store store = Store.open(address, Passphrase.of(passphrase), clock);
         if (address instanceof StoreAddress.Server) {
-            store.clients().waitWhileAway(StoreAddress.File.ofUser().folder());
+            store.clients().waitWhileAway(records);
         }
         return new Opened(store, knowledge);
     }

@@ -13,10 +13,10 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.look.Message;
+import org.drillsheaf.desk.look.Named;
 import org.drillsheaf.desk.look.Segments;
 import org.drillsheaf.desk.picture.Well;
 import org.drillsheaf.desk.setting.DeskSettings;
@@ -91,7 +91,7 @@ public final class StartView extends HBox {
     private HBox looks(DeskSettings settings) {
         ComboBox<String> language = new ComboBox<>();
         language.getItems().setAll(Words.LANGUAGES);
-        language.setConverter(new LanguageNames(words));
+        language.setConverter(new Named<>(tag -> words.text("language." + tag)));
         language.setValue(words.language());
         language.setAccessibleText(words.text("look.language"));
         language.setOnAction(e -> actions.settings(settings.inLanguage(language.getValue())));
@@ -204,24 +204,5 @@ public final class StartView extends HBox {
     /** Shows what went wrong, or that something is being done. */
     public void tell(String what, String more) {
         told.getChildren().setAll(new Message("", what, more));
-    }
-
-    /** The languages of the interface by their own names. */
-    public static final class LanguageNames extends StringConverter<String> {
-        private final Words words;
-
-        public LanguageNames(Words words) {
-            this.words = words;
-        }
-
-        @Override
-        public String toString(@org.jspecify.annotations.Nullable String tag) {
-            return tag == null ? "" : words.text("language." + tag);
-        }
-
-        @Override
-        public String fromString(String text) {
-            return text;
-        }
     }
 }

@@ -8,7 +8,7 @@ import org.drillsheaf.LocalText;
 import org.drillsheaf.Source;
 
 /**
- * A sentence that handouts print, with words in braces for the house to fill.
+ * A sentence that handouts print about practising at home.
  *
  * @param uses printed only when the program uses one of these pieces of equipment; empty = always
  * @param conditions printed only for clients with one of these; empty = for all
@@ -17,17 +17,8 @@ public record Caution(String id, Group group, LocalText text, Set<String> uses, 
 
     /** Where on the paper it belongs. */
     public enum Group {
-        NOT_TODAY,
-        STOP,
-        STOP_FOR_GOOD,
-        AFTER_STOPPING,
-        WHILE_TRAINING,
         SET_UP,
-        EMERGENCY,
-        CALL_TODAY,
-        SCOPE,
-        REGION,
-        REFERRAL;
+        WHILE_TRAINING;
 
         public String id() {
             return name().toLowerCase(Locale.ROOT).replace('_', '-');

@@ -9,7 +9,7 @@ import org.drillsheaf.Source;
 import org.drillsheaf.YamlNode;
 import org.drillsheaf.YamlSchema;
 
-/** Reads the sentences that every handout prints. */
+/** Reads the sentences that handouts print about practising at home. */
 public final class CautionReader {
     private static final Source HOUSE = new Source(Source.Kind.COMMON_PRACTICE, "House wording of common practice.");
 
@@ -20,7 +20,7 @@ public final class CautionReader {
      *
      * @param equipment ids that {@code uses} may name
      * @param conditions ids that {@code conditions} may name
-     * @return nothing when anything is wrong: a handout without its stop rules is worse than none
+     * @return nothing when anything is wrong: a handout without its cautions is worse than none
      */
     public static List<Caution> read(
             YamlNode file, YamlSchema schema, Set<String> equipment, Set<String> conditions, Problems problems) {

@@ -3,27 +3,9 @@ package org.drillsheaf.figure.body;
 import org.drillsheaf.Side;
 
 /** Shoulder, arm and mitten hand of one side. */
-final class ArmShape {
-    private final Body.Flesh flesh;
-    private final Skeleton bones;
-    private final Side side;
-    private final BodyGroup group;
-    private final double s;
-    private final String end;
-
+final class ArmShape extends LimbShape {
     ArmShape(Body.Flesh flesh, Side side) {
-        this.flesh = flesh;
-        this.bones = flesh.skeleton;
-        this.side = side;
-        group = BodyGroup.arm(side);
-        s = side == Side.RIGHT ? 1 : -1;
-        end = "." + Skeleton.letter(side);
-    }
-
-    /** A limb that hangs from its origin along the frame's −y. */
-    private Loft hanging(Vec3 from, Rotation frame, double length, SectionProfile profile) {
-        return new Loft(
-                from, frame.axisX(), frame.axisY().times(-1), frame.axisZ().times(s), length, profile);
+        super(flesh, side, BodyGroup.arm(side));
     }
 
     void add() {

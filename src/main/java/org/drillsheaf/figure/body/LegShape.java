@@ -3,7 +3,7 @@ package org.drillsheaf.figure.body;
 import org.drillsheaf.Side;
 
 /** Buttock, leg and foot of one side. */
-final class LegShape {
+final class LegShape extends LimbShape {
     /** Height of the foot's axis against the ankle, statures. */
     static final double FOOT_AXIS = -.0265;
     /** How far behind the ankle the axis begins, and its length. */
@@ -19,25 +19,9 @@ final class LegShape {
     private static final double HOLLOW = .012;
 
     private static final double FOOT_LENGTH = .121;
-    private final Body.Flesh flesh;
-    private final Skeleton bones;
-    private final Side side;
-    private final BodyGroup group;
-    private final double s;
-    private final String end;
 
     LegShape(Body.Flesh flesh, Side side) {
-        this.flesh = flesh;
-        this.bones = flesh.skeleton;
-        this.side = side;
-        group = BodyGroup.leg(side);
-        s = side == Side.RIGHT ? 1 : -1;
-        end = "." + Skeleton.letter(side);
-    }
-
-    private Loft hanging(Vec3 from, Rotation frame, double length, SectionProfile profile) {
-        return new Loft(
-                from, frame.axisX(), frame.axisY().times(-1), frame.axisZ().times(s), length, profile);
+        super(flesh, side, BodyGroup.leg(side));
     }
 
     void add() {

@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
  * slanted lines wobble, and smoothing that hides the wobble rounds off fingers.
  */
 final class EdgeRefinement {
-    private static final int BISECTIONS = 4;
+    private static final int BISECTIONS = 3;
     /** Overlaps of body and prop thinner than this are contacts, whose border no ray can find. Statures. */
     private static final double CONTACT = 0.012;
     /** A surface between two pixels is not nearer than both by more than this. */

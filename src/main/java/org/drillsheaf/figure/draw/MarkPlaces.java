@@ -7,7 +7,7 @@ import org.drillsheaf.figure.draw.Page.Spot;
 /** Moves straight arrows clear of the body: along themselves first, a little aside if that does not help. */
 final class MarkPlaces {
     private static final double STEP = 0.5;
-    private static final double FARTHEST = 14;
+    private static final double FARTHEST = 7;
     private static final double ASIDE = 3;
 
     private MarkPlaces() {}

@@ -24,11 +24,13 @@ final class ContactEquations {
     private final Pose pose;
     private final Scene scene;
     private final BodyBuild build;
+    private final FleshRoom room;
     private final Vec3 start;
     private final Map<Side, Vec3> soles = new EnumMap<>(Side.class);
 
-    ContactEquations(Pose pose, Scene scene, BodyBuild build) {
+    ContactEquations(Pose pose, Scene scene, BodyBuild build, FleshRoom room) {
         this.pose = pose;
+        this.room = room;
         this.scene = scene;
         this.build = build;
         this.start = new Vec3(0, pose.root().startHeight(), 0);
@@ -107,7 +109,7 @@ final class ContactEquations {
         return Body.of(Skeleton.of(posture(x), Proportions.STANDARD), build);
     }
 
-    /** All weighted residuals, then the pulls towards the written angles. */
+    /** All weighted residuals, the room that flesh lacks, then the pulls towards the written angles. */
     double[] residuals(double[] x, double[] written) {
         Body body = body(x);
         List<Double> all = new ArrayList<>();
@@ -115,6 +117,7 @@ final class ContactEquations {
             double weight = weight(contact);
             residual(contact, body).forEach(r -> all.add(weight * r));
         }
+        all.addAll(room.lacking(body, scene));
         for (int i = 0; i < x.length; i++) {
             all.add(pose.solve().get(i) instanceof Unknown.Root ? 0 : PULL * (x[i] - written[i]));
         }

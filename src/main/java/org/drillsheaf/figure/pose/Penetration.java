@@ -17,8 +17,13 @@ public record Penetration(String part, String into, double depth, boolean isCont
     /** Deepest allowed where two things touch on purpose, statures: 21 mm at 1.75 m. */
     public static final double AT_CONTACT = .012;
 
+    /** Deepest that is allowed here, statures. */
+    public double allowed() {
+        return isContact ? AT_CONTACT : OUTSIDE;
+    }
+
     public boolean isTooDeep() {
-        return depth > (isContact ? AT_CONTACT : OUTSIDE);
+        return depth > allowed();
     }
 
     /** For the author, with the depth at 1.75 m. */
@@ -29,6 +34,6 @@ public record Penetration(String part, String into, double depth, boolean isCont
                 part,
                 depth * 1750,
                 into,
-                (isContact ? AT_CONTACT : OUTSIDE) * 1750);
+                allowed() * 1750);
     }
 }

@@ -18,6 +18,10 @@ import org.drillsheaf.figure.body.Vec3;
 public final class Penetrations {
     /** Shallower than this is not worth a word, statures. */
     private static final double WORTH = .0005;
+    /** Below the top of a plate this is under it, not in it; statures: 7 cm at 1.75 m. */
+    private static final double PLATE = .04;
+    /** Just under the top of a plate. */
+    private static final double RIM = .006;
     /** Parts of one limb that can meet when it folds. */
     private static final Set<String> FOLDS_IN_LIMB = Set.of(
             pair("thigh", "shank"), pair("upper-arm", "palm"), pair("upper-arm", "fingers"), pair("glute", "foot"));
@@ -58,6 +62,20 @@ public final class Penetrations {
         return of(pose).stream().filter(Penetration::isTooDeep).toList();
     }
 
+    /** How deep a part of a body lies in the floor, in a prop or in another part, by name; statures. */
+    static double depth(Body body, List<PlacedProp> props, String part, String into) {
+        BodyPart sunk = body.part(part).orElseThrow();
+        if (into.equals(DeclaredContacts.FLOOR)) {
+            return intoFloor(sunk);
+        }
+        for (PlacedProp prop : props) {
+            if (prop.id().equals(into)) {
+                return intoProp(sunk, prop);
+            }
+        }
+        return between(body, sunk, body.part(into).orElseThrow());
+    }
+
     /** The sides whose arm lies too deep in the trunk. */
     static Set<Side> armsInTrunk(SolvedPose pose) {
         Body body = pose.body();
@@ -83,8 +101,7 @@ public final class Penetrations {
     }
 
     private void intoScene(BodyPart part) {
-        double floor = -part.solid().lowest(Vec3.Y, 0, 1);
-        add(part, DeclaredContacts.FLOOR, floor, declared.between(part.name(), DeclaredContacts.FLOOR));
+        add(part, DeclaredContacts.FLOOR, intoFloor(part), declared.between(part.name(), DeclaredContacts.FLOOR));
         for (PlacedProp prop : pose.props()) {
             if (prop.kind() == PropKind.FLOOR || isHeld(prop)) {
                 continue;
@@ -92,13 +109,38 @@ public final class Penetrations {
             boolean contact = isSoft(prop)
                     || declared.between(part.name(), prop.id())
                     || prop.planes().keySet().stream().anyMatch(name -> declared.between(part.name(), name));
-            double depth = prop.kind() == PropKind.WALL ? intoWall(part, prop) : intoSolids(part, prop.solids());
-            add(part, prop.id(), depth, contact);
+            add(part, prop.id(), intoProp(part, prop), contact);
         }
     }
 
+    private static double intoFloor(BodyPart part) {
+        return -part.solid().lowest(Vec3.Y, 0, 1);
+    }
+
+    private static double intoProp(BodyPart part, PlacedProp prop) {
+        return switch (prop.kind()) {
+            case WALL -> intoWall(part, prop);
+            case CHAIR, STOOL, TABLE -> Math.max(intoSolids(part, prop.solids()), intoPlate(part, prop));
+            default -> intoSolids(part, prop.solids());
+        };
+    }
+
+    /** A seat is thin too; who sinks through more than half of it is still inside. */
+    private static double intoPlate(BodyPart part, PlacedProp prop) {
+        double top = prop.planes().values().iterator().next().point().y();
+        PropSolid plate = prop.solids().get(0);
+        double[] depth = {0};
+        part.solid().samples(0, 1, p -> {
+            double below = top - p.y();
+            if (below > depth[0] && below < PLATE && plate.distance(new Vec3(p.x(), top - RIM, p.z())) < 0) {
+                depth[0] = below;
+            }
+        });
+        return depth[0];
+    }
+
     /** A wall is a thin slab in the picture but thick in truth. */
-    private double intoWall(BodyPart part, PlacedProp prop) {
+    private static double intoWall(BodyPart part, PlacedProp prop) {
         Plane plane = prop.planes().values().iterator().next();
         return plane.point().dot(plane.normal()) - part.solid().lowest(plane.normal(), 0, 1);
     }
@@ -137,9 +179,13 @@ public final class Penetrations {
         if (mayOverlap(part, other) || areApart(part, other)) {
             return;
         }
-        List<Blend> joints = joints(part, other);
-        double depth = Math.max(depth(part, other, joints), depth(other, part, joints));
+        double depth = between(body, part, other);
         add(part, other.name(), depth, declared.between(part.name(), other.name()) || isFold(part, other));
+    }
+
+    private static double between(Body body, BodyPart part, BodyPart other) {
+        List<Blend> joints = joints(body, part, other);
+        return Math.max(depth(part, other, joints), depth(other, part, joints));
     }
 
     /** Deepest sample of one part inside another, away from the joints where they melt together. */
@@ -199,7 +245,7 @@ public final class Penetrations {
         return b.solid().bounds().distance(middle.x(), middle.y(), middle.z()) > reach;
     }
 
-    private List<Blend> joints(BodyPart a, BodyPart b) {
+    private static List<Blend> joints(Body body, BodyPart a, BodyPart b) {
         int first = body.indexOf(a.name());
         int second = body.indexOf(b.name());
         return body.blends().stream()

@@ -28,4 +28,8 @@ public record Pose(
     Pose withAngles(JointAngles changed) {
         return new Pose(file, line, root, heading, changed, props, contacts, solve, feel, marks, ghost);
     }
+
+    Pose withSolve(List<Unknown> changed) {
+        return new Pose(file, line, root, heading, angles, props, contacts, changed, feel, marks, ghost);
+    }
 }

@@ -33,23 +33,34 @@ public final class PoseSolver {
 
     /** @param build flesh changes where the contacts lie, so every build is solved for itself */
     public static SolvedPose solve(Pose pose, BodyBuild build) {
-        SolvedPose solved = solveOnce(pose, build);
-        if (build == BodyBuild.AVERAGE) {
-            return solved;
-        }
+        SolvedPose solved = solveOnce(pose, build, FleshRoom.NOT_NEEDED);
+        return build == BodyBuild.AVERAGE ? solved : withRoom(solved, build);
+    }
+
+    private static SolvedPose withRoom(SolvedPose written, BodyBuild build) {
+        SolvedPose solved = written;
         for (int step = 0; step < ArmRoom.MOST_STEPS; step++) {
             Set<Side> crowded = Penetrations.armsInTrunk(solved);
             if (crowded.isEmpty()) {
                 break;
             }
-            solved = solveOnce(ArmRoom.wider(solved.pose(), crowded), build);
+            solved = solveOnce(ArmRoom.wider(solved.pose(), crowded), build, FleshRoom.NOT_NEEDED);
+        }
+        FleshRoom room = FleshRoom.NOT_NEEDED;
+        for (int round = 0; round < FleshRoom.MOST_ROUNDS; round++) {
+            List<Penetration> tooDeep = Penetrations.tooDeep(solved);
+            if (tooDeep.isEmpty()) {
+                break;
+            }
+            room = room.and(tooDeep);
+            solved = solveOnce(room.yielding(solved), build, room);
         }
         return solved;
     }
 
-    private static SolvedPose solveOnce(Pose pose, BodyBuild build) {
+    private static SolvedPose solveOnce(Pose pose, BodyBuild build, FleshRoom room) {
         Scene scene = new Scene(pose.props());
-        ContactEquations equations = new ContactEquations(pose, scene, build);
+        ContactEquations equations = new ContactEquations(pose, scene, build, room);
         double[] written = equations.written();
         double[] solved = solve(pose, equations, written);
         Body body = equations.body(solved);

@@ -18,6 +18,8 @@ import org.drillsheaf.figure.body.Vec3;
 final class PropShapes {
     /** Half-thickness of floor and wall slabs. */
     private static final double SLAB = .009;
+    /** Half a door knob or wall hook, 4 cm wide. */
+    private static final double KNOB = .012;
 
     private PropShapes() {}
 
@@ -46,7 +48,8 @@ final class PropShapes {
             case BALL -> solids.add(new Ball(middle(prop, body), prop.size("r")));
             case TOWEL -> towel(prop, body, solids, planes);
             case BLOCK, PILLOW, CUSHION, BAG -> soft(prop, body, solids, planes);
-            case BAND, STICK, RAIL, STRAW -> solids.add(rod(prop, body));
+            case BAND -> band(prop, body, solids);
+            case STICK, RAIL, STRAW -> solids.add(rod(prop, body));
         }
         return new PlacedProp(prop.kind(), prop.id(), solids, planes);
     }
@@ -134,6 +137,18 @@ final class PropShapes {
         double rounding = prop.kind() == PropKind.BLOCK ? .006 : .7 * least;
         solids.add(new RoundedBox(middle, half, frame, rounding));
         planes.put(prop.id(), top(middle.y() + half.y()));
+    }
+
+    /** A band, with a knob where it is fixed in the room. */
+    private static void band(Prop prop, Body body, List<PropSolid> solids) {
+        solids.add(rod(prop, body));
+        if (prop.place() instanceof Prop.Place.Between between) {
+            for (Prop.End end : List.of(between.from(), between.to())) {
+                if (end instanceof Prop.End.InRoom room) {
+                    solids.add(new Ball(room.point(), KNOB));
+                }
+            }
+        }
     }
 
     private static Tube rod(Prop prop, Body body) {

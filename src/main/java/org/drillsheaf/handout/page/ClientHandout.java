@@ -18,6 +18,8 @@ import java.util.Optional;
  * @param cautions what this client has to mind, in the order of the drills
  * @param helpNow further signs to get help for at once, for this client only
  * @param setUp how to get ready at home, one sentence or two each
+ * @param whileTraining what to mind during all drills, one sentence or two each
+ * @param note paragraphs of the coach's own words to this client; empty when there are none
  */
 public record ClientHandout(
         Frame frame,
@@ -32,6 +34,8 @@ public record ClientHandout(
         List<Caution> cautions,
         List<String> helpNow,
         List<Told> setUp,
+        List<Told> whileTraining,
+        List<String> note,
         List<DrillBlock> drills)
         implements Document {
 
@@ -55,6 +59,8 @@ public record ClientHandout(
         cautions = List.copyOf(cautions);
         helpNow = List.copyOf(helpNow);
         setUp = List.copyOf(setUp);
+        whileTraining = List.copyOf(whileTraining);
+        note = List.copyOf(note);
         drills = List.copyOf(drills);
     }
 

@@ -1,6 +1,5 @@
 package org.drillsheaf.handout.press;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -45,17 +44,21 @@ final class PageSetter {
         FONT_TABLES_LOG.setLevel(Level.OFF);
     }
 
-    private final byte[] settings;
-    private final FontFiles fonts;
+    private final FopFactoryConfig settings;
 
+    @SuppressWarnings("deprecation") // the only way to a configuration whose image manager can be replaced
     PageSetter(FontFiles fonts) {
-        this.fonts = fonts;
         try (InputStream file = PageSetter.class.getResourceAsStream("page-setter.xml")) {
             if (file == null) {
                 throw new IllegalStateException("page-setter.xml is missing beside " + PageSetter.class);
             }
-            settings = file.readAllBytes();
-        } catch (IOException e) {
+            settings = new FopConfParser(
+                            file,
+                            EnvironmentalProfileFactory.createRestrictedIO(
+                                    LockedResources.BASE, new LockedResources(fonts)))
+                    .getFopFactoryBuilder()
+                    .buildConfig();
+        } catch (IOException | SAXException e) {
             throw new IllegalStateException("the settings of the page setter cannot be read", e);
         }
     }
@@ -113,13 +116,8 @@ final class PageSetter {
         return line.endsWith(".") ? line.substring(0, line.length() - 1) : line;
     }
 
-    @SuppressWarnings("deprecation") // the only way to a configuration whose image manager can be replaced
-    FopFactory factory(PictureShelf pictures) throws SAXException, IOException {
-        FopConfParser parser = new FopConfParser(
-                new ByteArrayInputStream(settings),
-                EnvironmentalProfileFactory.createRestrictedIO(LockedResources.BASE, new LockedResources(fonts)));
-        FopFactoryConfig config = parser.getFopFactoryBuilder().buildConfig();
-        return FopFactory.newInstance(withImages(config, PaintedImages.managerFor(pictures)));
+    FopFactory factory(PictureShelf pictures) {
+        return FopFactory.newInstance(withImages(settings, PaintedImages.managerFor(pictures)));
     }
 
     /** The library builds its own image manager with every reader on the class path; ours takes its place. */

@@ -4,11 +4,13 @@ import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
+import java.io.IOException;
 import java.util.Map;
 import java.util.Optional;
 import javax.xml.transform.Source;
 import org.apache.xmlgraphics.image.loader.Image;
 import org.apache.xmlgraphics.image.loader.ImageContext;
+import org.apache.xmlgraphics.image.loader.ImageException;
 import org.apache.xmlgraphics.image.loader.ImageFlavor;
 import org.apache.xmlgraphics.image.loader.ImageInfo;
 import org.apache.xmlgraphics.image.loader.ImageManager;
@@ -43,7 +45,19 @@ final class PaintedImages implements ImagePreloader, ImageLoaderFactory {
         registry.registerPreloader(images);
         registry.registerLoaderFactory(images);
         ImageContext resolution = () -> 72;
-        return new ImageManager(registry, resolution);
+        return new ImageManager(registry, resolution) {
+            /** Ours are answered at once: the library would open an empty file for each before it asks who can read it. */
+            @Override
+            public ImageInfo getImageInfo(String address, ImageSessionContext session)
+                    throws ImageException, IOException {
+                Optional<ImageInfo> ours = images.about(address);
+                return ours.isPresent() ? ours.get() : super.getImageInfo(address, session);
+            }
+        };
+    }
+
+    private Optional<ImageInfo> about(String address) {
+        return shelf.at(address).map(picture -> about(address, picture));
     }
 
     @Override
@@ -52,20 +66,21 @@ final class PaintedImages implements ImagePreloader, ImageLoaderFactory {
     }
 
     @Override
-    @SuppressWarnings({"NullAway", "unchecked"}) // this library tells "not mine" by null and has a raw map
+    @SuppressWarnings("NullAway") // this library tells "not mine" by null
     public ImageInfo preloadImage(String address, Source source, ImageContext context) {
-        Optional<Picture> picture = shelf.at(address);
-        if (picture.isEmpty()) {
-            return null;
-        }
+        return null;
+    }
+
+    @SuppressWarnings("unchecked") // a raw map
+    private ImageInfo about(String address, Picture picture) {
         ImageInfo info = new ImageInfo(address, KIND);
         ImageSize size = new ImageSize();
-        size.setSizeInMillipoints((int) Math.round(picture.get().widthMm() * MILLIPOINTS_PER_MM), (int)
-                Math.round(picture.get().heightMm() * MILLIPOINTS_PER_MM));
+        size.setSizeInMillipoints((int) Math.round(picture.widthMm() * MILLIPOINTS_PER_MM), (int)
+                Math.round(picture.heightMm() * MILLIPOINTS_PER_MM));
         size.setResolution(72);
         size.calcPixelsFromSize();
         info.setSize(size);
-        info.getCustomObjects().put(ImageInfo.ORIGINAL_IMAGE, new PaintedImage(info, new OnPage(picture.get(), size)));
+        info.getCustomObjects().put(ImageInfo.ORIGINAL_IMAGE, new PaintedImage(info, new OnPage(picture, size)));
         return info;
     }
 

@@ -3,9 +3,10 @@ package org.drillsheaf.store.search;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Finds entries by the beginnings of their words. A plain walk over folded texts in memory: 100 000 of them take a few
@@ -23,78 +24,71 @@ final class Index<K> {
         }
     }
 
-    private Map<K, Row<K>> rows = new HashMap<>();
-    private List<Row<K>> sorted = List.of();
-    private boolean isSorted = true;
+    private final Map<K, Row<K>> rows = new HashMap<>();
+    private final List<Row<K>> sorted = new ArrayList<>(); // always in order: a save must not slow the next search
 
     synchronized void fill(List<Entry<K>> entries) {
-        Map<K, Row<K>> filled = new HashMap<>(entries.size() * 2);
-        entries.forEach(e -> filled.put(e.key(), row(e)));
-        rows = filled;
-        isSorted = false;
+        rows.clear();
+        sorted.clear();
+        entries.forEach(entry -> rows.put(entry.key(), row(entry)));
+        sorted.addAll(rows.values());
+        sorted.sort(null);
     }
 
     synchronized void put(Entry<K> entry) {
-        rows.put(entry.key(), row(entry));
-        isSorted = false;
+        remove(entry.key());
+        Row<K> row = row(entry);
+        rows.put(entry.key(), row);
+        sorted.add(firstAtOrAfter(row.sort()), row);
     }
 
     synchronized void remove(K key) {
-        rows.remove(key);
-        isSorted = false;
-    }
-
-    synchronized int size() {
-        return rows.size();
+        Row<K> row = rows.remove(key);
+        if (row != null) {
+            int place = firstAtOrAfter(row.sort());
+            while (sorted.get(place) != row) { // others may be called the same
+                place++;
+            }
+            sorted.remove(place);
+        }
     }
 
     private static <K> Row<K> row(Entry<K> entry) {
         return new Row<>(entry.key(), Folding.fold(entry.sortName()), " " + Folding.fold(entry.text()));
     }
 
-    private synchronized List<Row<K>> sorted() {
-        if (!isSorted) {
-            List<Row<K>> all = new ArrayList<>(rows.values());
-            all.sort(null);
-            sorted = all;
-            isSorted = true;
-        }
-        return sorted;
-    }
-
     /** Entries in which every typed word begins a word, those whose name begins with the first word first, then by name. */
-    List<K> find(String typed, int most) {
+    synchronized List<K> find(String typed, int most) {
         String[] words = Arrays.stream(Folding.fold(typed).split(" "))
                 .filter(w -> !w.isEmpty())
                 .map(w -> " " + w)
                 .toArray(String[]::new);
-        Map<K, Boolean> found = new LinkedHashMap<>();
-        List<Row<K>> all = sorted();
+        Set<K> found = new LinkedHashSet<>();
         if (words.length > 0) {
             String first = words[0].substring(1);
-            for (int i = firstAtOrAfter(all, first); i < all.size() && found.size() < most; i++) {
-                if (!all.get(i).sort().startsWith(first)) {
+            for (int i = firstAtOrAfter(first); i < sorted.size() && found.size() < most; i++) {
+                if (!sorted.get(i).sort().startsWith(first)) {
                     break;
                 }
-                if (holds(all.get(i), words)) {
-                    found.put(all.get(i).key(), true);
+                if (holds(sorted.get(i), words)) {
+                    found.add(sorted.get(i).key());
                 }
             }
         }
-        for (int i = 0; i < all.size() && found.size() < most; i++) {
-            if (holds(all.get(i), words)) {
-                found.putIfAbsent(all.get(i).key(), true);
+        for (int i = 0; i < sorted.size() && found.size() < most; i++) {
+            if (holds(sorted.get(i), words)) {
+                found.add(sorted.get(i).key());
             }
         }
-        return List.copyOf(found.keySet());
+        return List.copyOf(found);
     }
 
-    private static <K> int firstAtOrAfter(List<Row<K>> all, String start) {
+    private int firstAtOrAfter(String start) {
         int low = 0;
-        int high = all.size();
+        int high = sorted.size();
         while (low < high) {
             int middle = (low + high) >>> 1;
-            if (all.get(middle).sort().compareTo(start) < 0) {
+            if (sorted.get(middle).sort().compareTo(start) < 0) {
                 low = middle + 1;
             } else {
                 high = middle;

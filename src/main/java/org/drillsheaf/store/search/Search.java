@@ -1,5 +1,6 @@
 package org.drillsheaf.store.search;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -31,7 +32,9 @@ public final class Search implements AutoCloseable {
     public synchronized void warmUp() {
         if (listening == null) {
             listening = changes.listen(entries -> entries.forEach(this::follow));
-            clientIndex.fill(clients.list().stream().map(Search::entry).toList());
+            List<Index.Entry<UUID>> entries = new ArrayList<>();
+            clients.each(client -> entries.add(entry(client)));
+            clientIndex.fill(entries);
             drillIndex.fill(drills.list().stream().map(Search::entry).toList());
         }
     }

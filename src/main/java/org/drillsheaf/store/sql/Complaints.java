@@ -19,11 +19,17 @@ public final class Complaints {
         }
         String state = cause.getSQLState();
         int code = cause.getErrorCode();
-        return "40001".equals(state)
+        return isTooLongLocked(cause)
+                || "40001".equals(state)
                 || "40P01".equals(state)
                 || "23505".equals(state) // two desks began the same row; the second try finds it
                 || code == org.h2.api.ErrorCode.CONCURRENT_UPDATE_1
                 || code == org.h2.api.ErrorCode.DEADLOCK_1;
+    }
+
+    /** A statement that waited for a lock until the engine ended it. */
+    private static boolean isTooLongLocked(SQLException cause) {
+        return "55P03".equals(cause.getSQLState()) || cause.getErrorCode() == org.h2.api.ErrorCode.LOCK_TIMEOUT_1;
     }
 
     /** The failure in words; one that has them already is left alone. */
@@ -42,7 +48,8 @@ public final class Complaints {
                         kind,
                         place,
                         "The record is open in another window or program",
-                        "Close that one first; meanwhile the newest backup can be looked into");
+                        "Close that one first; meanwhile the newest backup can be looked into (the folder of backups"
+                                + " lies beside the record)");
             case WRONG_PASSPHRASE ->
                 address instanceof StoreAddress.File
                         ? new StoreFailure(
@@ -86,6 +93,12 @@ public final class Complaints {
                         place,
                         "The server does not answer",
                         "Check the network; what was saved before is safe, save again when the server is back");
+            case BUSY ->
+                new StoreFailure(
+                        kind,
+                        place,
+                        "Somebody else is at work on the record, and did not make way in time; nothing was changed",
+                        "Try again in a moment; if it stays so, close the program at the other desks first");
             case CLOSED ->
                 new StoreFailure(
                         kind,
@@ -117,6 +130,9 @@ public final class Complaints {
         SQLException cause = sqlCause(failure);
         if (cause == null) {
             return failure instanceof IOException && isReadOnly(failure) ? Kind.READ_ONLY : Kind.UNEXPECTED;
+        }
+        if (isTooLongLocked(cause)) {
+            return Kind.BUSY;
         }
         return address instanceof StoreAddress.File ? ofH2(cause) : ofServer(cause);
     }

@@ -28,12 +28,16 @@ public final class Database implements AutoCloseable {
     private static final int PATIENCE_SECONDS = 10;
     private static final int TRIES = 8;
 
+    /** No statement waits longer for a lock: its transaction lets go of all it holds, and is tried again. */
+    private static final int LOCK_MILLISECONDS = 1_000;
+
     /**
      * H2 in the ways of PostgreSQL, so that one SQL serves both; each commit written at once; no trace file, because it would
      * hold statements in clear.
      */
-    private static final String H2_SETTINGS = ";CIPHER=AES;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE"
-            + ";DEFAULT_NULL_ORDERING=HIGH;WRITE_DELAY=0;TRACE_LEVEL_FILE=0;TRACE_LEVEL_SYSTEM_OUT=0;LOCK_TIMEOUT=5000";
+    static final String H2_SETTINGS = ";CIPHER=AES;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE"
+            + ";DEFAULT_NULL_ORDERING=HIGH;WRITE_DELAY=0;TRACE_LEVEL_FILE=0;TRACE_LEVEL_SYSTEM_OUT=0;LOCK_TIMEOUT="
+            + LOCK_MILLISECONDS;
 
     private final StoreAddress address;
     private final Engine engine;
@@ -88,6 +92,9 @@ public final class Database implements AutoCloseable {
         config.setConnectionTimeout(PATIENCE_SECONDS * 1000L);
         config.setInitializationFailTimeout(1);
         config.setPoolName("record");
+        if (address instanceof StoreAddress.Server) {
+            config.setConnectionInitSql("SET lock_timeout = " + LOCK_MILLISECONDS);
+        }
         try {
             Engine engine = address instanceof StoreAddress.File ? Engine.H2 : Engine.POSTGRESQL;
             return new Database(address, engine, passphrase.copy(), new HikariDataSource(config));
@@ -220,12 +227,14 @@ public final class Database implements AutoCloseable {
     public void copyFile(StoreAddress.File copy) {
         Path zip = copy.file().resolveSibling(copy.file().getFileName() + ".zip");
         try {
-            execute("BACKUP TO ?", zip.toString()); // the pages as they lie in the file, encrypted
-            try (ZipInputStream packed = new ZipInputStream(Files.newInputStream(zip))) {
-                packed.getNextEntry();
-                Files.copy(packed, copy.file());
+            try {
+                execute("BACKUP TO ?", zip.toString()); // the pages as they lie in the file, encrypted
+                try (ZipInputStream packed = new ZipInputStream(Files.newInputStream(zip))) {
+                    packed.getNextEntry();
+                    Files.copy(packed, copy.file());
+                }
             } finally {
-                Files.deleteIfExists(zip);
+                Files.deleteIfExists(zip); // on a full disk most of all
             }
             try (FileChannel written = FileChannel.open(copy.file(), StandardOpenOption.WRITE)) {
                 written.force(true);

@@ -21,6 +21,7 @@ public final class StoreFailure extends RuntimeException {
         DISK_FULL,
         READ_ONLY,
         SERVER_AWAY,
+        BUSY,
         CLOSED,
         /** What was asked for does not fit what is kept; nothing was changed. */
         REFUSED,

@@ -24,6 +24,7 @@ import org.drillsheaf.store.sql.StoreAddress;
  * nobody, and is there so that a restore can repeat the erasures even when the record itself cannot be read any more.
  */
 public final class BackupFolder {
+    private static final String FOLDER = "-backups";
     private static final String ERASED = "erased.txt";
     private static final DateTimeFormatter TIME =
             DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss.SSS'Z'").withZone(ZoneOffset.UTC);
@@ -33,7 +34,7 @@ public final class BackupFolder {
 
     public BackupFolder(StoreAddress.File record) {
         this.record = record;
-        this.folder = record.file().resolveSibling(stem(record) + "-backups");
+        this.folder = record.file().resolveSibling(stem(record) + FOLDER);
     }
 
     private static String stem(StoreAddress.File record) {
@@ -82,6 +83,23 @@ public final class BackupFolder {
     StoreAddress.File place(Instant made) {
         makeFolder();
         return new StoreAddress.File(folder.resolve(stem(record) + "-" + TIME.format(made)));
+    }
+
+    /** Where a backup is while it is made; always the same place, so that one that was broken off is replaced by the next. */
+    StoreAddress.File unfinished() {
+        makeFolder();
+        return new StoreAddress.File(folder.resolve(stem(record) + "-part"));
+    }
+
+    /** Whether the file is one of the backups of a record. */
+    public static boolean isBackup(StoreAddress.File file) {
+        Path folder = file.folder();
+        String name = folder.getFileName() == null ? "" : folder.getFileName().toString();
+        return name.endsWith(FOLDER)
+                && new BackupFolder(new StoreAddress.File(
+                                folder.resolveSibling(name.substring(0, name.length() - FOLDER.length()))))
+                        .backup(file.file())
+                        .isPresent();
     }
 
     void makeFolder() {

@@ -68,8 +68,13 @@ public final class Backups implements AutoCloseable {
     }
 
     /** Makes one now, and removes those that the plan keeps no longer. */
-    public synchronized Backup make() {
-        Backup backup = makeOnly(database, clock);
+    public Backup make() {
+        return make(Watcher.NONE);
+    }
+
+    /** The same, watched while it is proved; a watcher that throws stops it, and nothing is left behind. */
+    public synchronized Backup make(Watcher watcher) {
+        Backup backup = makeOnly(database, clock, watcher);
         List<Instant> expired = plan().expired(list().stream().map(Backup::made).toList(), clock.instant());
         for (Backup old : list()) {
             if (expired.contains(old.made()) && !old.made().equals(backup.made())) {
@@ -85,6 +90,10 @@ public final class Backups implements AutoCloseable {
 
     /** Makes one and removes none; before anything that changes the whole file. */
     public static Backup makeOnly(Database database, Clock clock) {
+        return makeOnly(database, clock, Watcher.NONE);
+    }
+
+    private static Backup makeOnly(Database database, Clock clock, Watcher watcher) {
         if (database.engine() != Engine.H2) {
             throw new StoreFailure(
                     StoreFailure.Kind.REFUSED,
@@ -95,11 +104,11 @@ public final class Backups implements AutoCloseable {
         Instant made = clock.instant().truncatedTo(ChronoUnit.MILLIS);
         BackupFolder folder = new BackupFolder((StoreAddress.File) database.address());
         StoreAddress.File place = folder.place(made);
-        StoreAddress.File part = place.beside("part");
+        StoreAddress.File part = folder.unfinished();
         try {
             Files.deleteIfExists(part.file()); // left behind by a backup that was broken off
             database.copyFile(part);
-            prove(part, database, clock);
+            prove(part, database, clock, watcher);
             Files.move(part.file(), place.file(), StandardCopyOption.ATOMIC_MOVE);
             return new Backup(place, made, Files.size(place.file()));
         } catch (IOException e) {
@@ -109,9 +118,9 @@ public final class Backups implements AutoCloseable {
         }
     }
 
-    private static void prove(StoreAddress.File copy, Database original, Clock clock) {
+    private static void prove(StoreAddress.File copy, Database original, Clock clock, Watcher watcher) {
         try (Database opened = Database.open(copy, original.passphrase())) {
-            Verification.of(opened, new Audit(opened, clock), Watcher.NONE).orElseThrow(copy.shown());
+            Verification.of(opened, new Audit(opened, clock), watcher).orElseThrow(copy.shown());
         }
     }
 

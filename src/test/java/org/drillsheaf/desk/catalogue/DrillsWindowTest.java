@@ -11,6 +11,7 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import org.drillsheaf.course.Folders;
+import org.drillsheaf.desk.DeskRun;
 import org.drillsheaf.desk.Window;
 import org.drillsheaf.desk.drill.DrillModel;
 import org.drillsheaf.desk.setting.DeskSettings;
@@ -35,7 +36,14 @@ class DrillsWindowTest {
         try (Window window = Window.open(
                 () -> {
                     Folders folders = new Folders(Path.of("").toAbsolutePath(), clinic);
-                    place = new DrillsPlace(folders, Optional.empty(), Words.in("en"), TODAY, BACKGROUND);
+                    place = new DrillsPlace(
+                            folders,
+                            Optional.empty(),
+                            Words.in("en"),
+                            TODAY,
+                            BACKGROUND,
+                            new DeskRun.Answers(),
+                            () -> {});
                     return place;
                 },
                 DeskSettings.FIRST)) {

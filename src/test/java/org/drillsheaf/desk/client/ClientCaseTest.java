@@ -73,13 +73,17 @@ class ClientCaseTest {
     }
 
     private ClientCase open(ClientRecord record) {
+        return open(record, new SameThread());
+    }
+
+    private ClientCase open(ClientRecord record, org.drillsheaf.desk.work.Background background) {
         Workplace workplace = new Workplace(
                 folders,
                 knowledge,
                 store,
                 "Tamsin Rook",
                 DeskRun.TODAY,
-                new SameThread(),
+                background,
                 Words.in("en"),
                 new Pictures(knowledge.catalogue()),
                 new DeskRun.Answers());
@@ -187,9 +191,29 @@ class ClientCaseTest {
         client.edit("breath out", "", v -> v.with("/screen/breath-out/value", 12));
         assertThat(client.clash().get()).isPresent();
         assertThat(saved("/screen/breath-out/value")).contains("8");
-        client.settle(true);
+        OpenClash.Field field = client.clash().get().orElseThrow().open().get(0);
+        assertThat(field.path()).isEqualTo("/screen/breath-out/value");
+        client.decide(field, true);
         assertThat(saved("/screen/breath-out/value")).contains("12");
         assertThat(client.content().value("/screen/breath-out/value")).contains("12");
+    }
+
+    @Test
+    void aClashThatWasLeftOpenIsAskedAgainWhenTheClientIsOpened() {
+        PartKey visit = PartKey.visit(VISIT);
+        Content theirs = client.content().with("/screen/breath-out/value", 8).with("/screen/toe-touch/value", 2);
+        store.clients().save(key, visit, 1, theirs, "Joran");
+        client.edit("breath out", "", v -> v.with("/screen/breath-out/value", 12));
+        client.close();
+
+        client = open(store.clients().load(key).orElseThrow());
+        assertThat(client.content().value("/screen/breath-out/value")).contains("8");
+        client.decide(client.clash().get().orElseThrow().open().get(0), true);
+
+        assertThat(client.content().value("/screen/breath-out/value")).contains("12");
+        assertThat(saved("/screen/breath-out/value")).contains("12");
+        assertThat(saved("/screen/toe-touch/value")).contains("2");
+        assertThat(store.clients().openClashes(key)).isEmpty();
     }
 
     @Test
@@ -208,5 +232,69 @@ class ClientCaseTest {
                 .isPresent();
         client.undo();
         assertThat(client.visit().get()).isEqualTo(VISIT);
+    }
+
+    /** Keeps work until it is asked for, so that something can happen while it waits. */
+    private static final class Waiting implements org.drillsheaf.desk.work.Background {
+        private final java.util.Deque<Runnable> works = new java.util.ArrayDeque<>();
+
+        @Override
+        public <T> void run(
+                java.util.concurrent.Callable<T> work,
+                java.util.function.Consumer<T> done,
+                java.util.function.Consumer<Exception> failed) {
+            works.add(() -> new SameThread().run(work, done, failed));
+        }
+
+        @Override
+        public void later(java.time.Duration wait, Runnable then) {
+            works.add(then);
+        }
+
+        @Override
+        public void show(Runnable then) {
+            then.run();
+        }
+
+        @Override
+        public void close() {
+            works.clear();
+        }
+
+        void all() {
+            while (!works.isEmpty()) {
+                works.remove().run();
+            }
+        }
+    }
+
+    @Test
+    void aStoppedSearchGivesWhatItHasPlainlyNotProvedAndCanGoOn() {
+        Waiting later = new Waiting();
+        try (ClientCase patient = open(store.clients().load(key).orElseThrow(), later)) {
+            while (patient.evaluation().get().isEmpty()) {
+                later.works.remove().run();
+            }
+            patient.buildNow();
+            patient.stopSearch();
+            later.all();
+
+            assertThat(patient.isBuiltForNow()).isTrue();
+            assertThat(patient.searchIsLong().get()).isFalse();
+            var result = patient.built().get().orElseThrow().planning().result();
+            assertThat(result instanceof Program p && p.proof().stopped()
+                            || result instanceof org.drillsheaf.program.Undecided u && u.stopped())
+                    .as("stopped: " + result.getClass())
+                    .isTrue();
+
+            patient.searchAgain();
+            later.all();
+            assertThat(patient.built().get().flatMap(Evaluation.Built::program))
+                    .get()
+                    .satisfies(p -> {
+                        assertThat(p.proof().stopped()).isFalse();
+                        assertThat(p.proof().best()).isTrue();
+                    });
+        }
     }
 }

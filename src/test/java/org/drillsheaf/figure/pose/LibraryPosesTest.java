@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.drillsheaf.Problem;
 import org.drillsheaf.Problems;
@@ -15,10 +17,13 @@ import org.drillsheaf.YamlNode;
 import org.drillsheaf.figure.body.BodyBuild;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every pose of the library, the variants' too. */
 class LibraryPosesTest {
+    /** Making room for flesh may cost a contact 1 cm at 1.75 m, statures. */
+    private static final double MISSED_BY_OTHER_BUILDS = .006;
+
+    private static final Map<Path, List<SolvedSheet>> SOLVED = new ConcurrentHashMap<>();
 
     static Stream<Path> drills() throws IOException {
         try (Stream<Path> files = Files.list(Path.of("exercise-library"))) {
@@ -31,6 +36,7 @@ class LibraryPosesTest {
     void contactsAreMetAndNoWrittenAngleMovesByMoreThanFiveDegrees(Path drill) {
         Problems problems = new Problems();
         List<SolvedSheet> sheets = sheets(drill, problems);
+        SOLVED.put(drill, sheets);
 
         for (SolvedSheet sheet : sheets) {
             problems.addAll(sheet.problems());
@@ -49,7 +55,7 @@ class LibraryPosesTest {
     void noLimbLiesInsideAPropTheTrunkOrAnotherLimb(Path drill) {
         List<String> tooDeep = new ArrayList<>();
         int poses = 0;
-        for (SolvedSheet sheet : sheets(drill, new Problems())) {
+        for (SolvedSheet sheet : solved(drill)) {
             for (SolvedPose pose : sheet.all()) {
                 poses++;
                 Penetrations.tooDeep(pose).stream().map(Penetration::words).forEach(tooDeep::add);
@@ -60,21 +66,36 @@ class LibraryPosesTest {
         assertThat(poses).isPositive();
     }
 
-    /** Poses are written for the average body; without room for the arms they lie up to 50 mm in the trunk. */
+    /** Every third drill, chosen by its name, or with {@code -Dbuilds=all} every one. */
+    static Stream<Path> drillsForOtherBuilds() throws IOException {
+        boolean all = "all".equals(System.getProperty("builds"));
+        return drills().filter(
+                        f -> all || Math.floorMod(f.getFileName().toString().hashCode(), 3) == 0);
+    }
+
+    /** Poses are written for the average body; without room for its flesh a broader one lies up to 47 mm in a chair. */
     @ParameterizedTest
-    @ValueSource(strings = {"sit-hum", "sit-foot-out", "slow-walk", "bed-edge-press"})
-    void theArmsOfABroaderBodyRestOnItsTrunkAtMost(String drill) {
+    @MethodSource("drillsForOtherBuilds")
+    void bodiesOfOtherBuildsLieNoDeeperThanTheAverageOneMay(Path drill) {
         List<String> tooDeep = new ArrayList<>();
-        for (SolvedSheet sheet : sheets(Path.of("exercise-library", drill + ".yaml"), new Problems())) {
-            for (SolvedPose pose : sheet.sheet().solve(BodyBuild.LARGER).all()) {
-                Penetrations.tooDeep(pose).stream()
-                        .map(Penetration::words)
-                        .filter(words -> words.contains("trunk") && words.contains("arm"))
-                        .forEach(tooDeep::add);
+        List<String> floating = new ArrayList<>();
+        for (SolvedSheet sheet : solved(drill)) {
+            for (BodyBuild build : List.of(BodyBuild.LARGER, BodyBuild.OLDER)) {
+                for (SolvedPose pose : sheet.sheet().solve(build).all()) {
+                    Penetrations.tooDeep(pose).forEach(p -> tooDeep.add(build + " " + p.words()));
+                    if (pose.residual() > MISSED_BY_OTHER_BUILDS) {
+                        floating.add(build + " misses a contact by " + pose.residual());
+                    }
+                }
             }
         }
 
         assertThat(tooDeep).isEmpty();
+        assertThat(floating).isEmpty();
+    }
+
+    private static List<SolvedSheet> solved(Path drill) {
+        return SOLVED.computeIfAbsent(drill, d -> sheets(d, new Problems()));
     }
 
     /** The drill's own sheet and that of each variant that changes the pose. */

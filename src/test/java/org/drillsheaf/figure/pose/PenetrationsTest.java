@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
+import org.drillsheaf.figure.body.BodyBuild;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PenetrationsTest {
@@ -45,6 +48,43 @@ class PenetrationsTest {
         assertThat(Penetrations.tooDeep(pose))
                 .extracting(Penetration::part, Penetration::into)
                 .doesNotContain(tuple("thigh.R", "shank.R"), tuple("thigh.L", "shank.L"));
+    }
+
+    @ParameterizedTest
+    @EnumSource(BodyBuild.class)
+    void bellyThighsAndCalvesLieOnEachOtherWhereTheBodyFoldsFar(BodyBuild build) {
+        Map<String, String> folded = Map.of(
+                "full squat",
+                """
+                joints: {pelvis: {tilt: 10}, spine: {lumbar: 20, thoracic: 15}, hip: {flex: 120, abd: 14}, knee: {flex: 140}}
+                contacts: [{flat: feet, plane: floor}, {touch: feet, plane: floor}, {place: heel.R, x: 0}]
+                solve: [root.x, root.y]
+                """,
+                "sitting back on the heels, belly on the thighs",
+                """
+                root: hands-and-knees
+                joints:
+                  pelvis: {tilt: -26}
+                  spine: {lumbar: 28, thoracic: 24}
+                  hip: {flex: 126, abd: 6}
+                  knee: {flex: 152}
+                  ankle: {dorsi: -65}
+                contacts: [{touch: knees, plane: floor}, {touch: feet, plane: floor}]
+                solve: [root.y, pelvis.tilt, ankle.dorsi]
+                """,
+                "both knees to the chest",
+                """
+                root: supine
+                joints: {pelvis: {tilt: -22}, spine: {lumbar: 22, thoracic: 8}, hip: {flex: 126, abd: 6}, knee: {flex: 145}}
+                contacts: [{touch: trunk, plane: floor}]
+                solve: [root.y]
+                """);
+
+        folded.forEach((name, pose) -> assertThat(Penetrations.tooDeep(PoseSolver.solve(Poses.of(pose), build)))
+                .as(name)
+                .filteredOn(p -> List.of("trunk", "thigh.R", "shank.R", "foot.R", "glute.R")
+                        .containsAll(List.of(p.part(), p.into())))
+                .isEmpty());
     }
 
     @Test

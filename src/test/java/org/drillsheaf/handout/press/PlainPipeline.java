@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -38,8 +39,8 @@ final class PlainPipeline {
     PlainPipeline() {
         try (InputStream settings = PlainPipeline.class.getResourceAsStream("page-setter.xml")) {
             factory = new FopConfParser(
-                            new ByteArrayInputStream(
-                                    java.util.Objects.requireNonNull(settings).readAllBytes()),
+                            new ByteArrayInputStream(compressing(
+                                    java.util.Objects.requireNonNull(settings).readAllBytes())),
                             EnvironmentalProfileFactory.createRestrictedIO(
                                     LockedResources.BASE, new LockedResources(new FontFiles())))
                     .getFopFactoryBuilder()
@@ -47,6 +48,12 @@ final class PlainPipeline {
         } catch (IOException | SAXException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    /** The library compresses by itself unless told otherwise; ours leaves that to the last pass. */
+    private static byte[] compressing(byte[] settings) {
+        String text = new String(settings, StandardCharsets.UTF_8);
+        return text.replaceAll("(?s)<filterList>.*</filterList>", "").getBytes(StandardCharsets.UTF_8);
     }
 
     /** The page description with every picture written out in place. */
