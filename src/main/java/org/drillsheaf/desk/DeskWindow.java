@@ -285,6 +285,7 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
             return;
         }
         locked = true;
+        frame.locked();
         stage.setTitle(words.text("lock.window"));
         UnlockView[] view = new UnlockView[1];
         view[0] = new UnlockView(

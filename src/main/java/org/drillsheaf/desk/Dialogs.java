@@ -10,6 +10,9 @@ public interface Dialogs {
     /** Where to write a file. */
     Optional<Path> save(String title, String proposedName);
 
+    /** A folder to write into. */
+    Optional<Path> folder(String title);
+
     /**
      * Which files to read.
      *

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 
@@ -23,6 +24,13 @@ final class StageDialogs implements Dialogs {
         chooser.setTitle(title);
         chooser.setInitialFileName(proposedName);
         return Optional.ofNullable(chooser.showSaveDialog(stage)).map(File::toPath);
+    }
+
+    @Override
+    public Optional<Path> folder(String title) {
+        DirectoryChooser chooser = new DirectoryChooser();
+        chooser.setTitle(title);
+        return Optional.ofNullable(chooser.showDialog(stage)).map(File::toPath);
     }
 
     @Override

@@ -54,6 +54,11 @@ public final class DeskRun implements AutoCloseable {
         }
 
         @Override
+        public Optional<Path> folder(String title) {
+            return next;
+        }
+
+        @Override
         public List<Path> open(String title, String what, String... endings) {
             return next.stream().toList();
         }

@@ -38,7 +38,7 @@ final class ClientListView extends BorderPane {
     private final Label count = Labels.text("", "second");
     private final Changes.Listening listening;
 
-    ClientListView(Workplace workplace, Consumer<UUID> open, Runnable newClient) {
+    ClientListView(Workplace workplace, Consumer<UUID> open, Runnable newClient, Runnable printSeveral) {
         this.workplace = workplace;
         this.words = workplace.words();
         this.searching = new Lane(workplace.background());
@@ -58,7 +58,9 @@ final class ClientListView extends BorderPane {
             }
         });
         Button add = Buttons.withKey(Buttons.main(words.text("menu.new-client"), newClient), "Ctrl N");
-        HBox top = new HBox(14, Labels.text(words.text("place.clients"), "title"), search, count, Labels.spring(), add);
+        Button several = Buttons.plain(words.text("batch.open"), printSeveral);
+        HBox top = new HBox(
+                14, Labels.text(words.text("place.clients"), "title"), search, count, Labels.spring(), several, add);
         top.setAlignment(Pos.CENTER_LEFT);
         top.setPadding(new javafx.geometry.Insets(14, 20, 10, 20));
         setTop(top);
@@ -111,6 +113,11 @@ final class ClientListView extends BorderPane {
                 .findFirst()
                 .ifPresent(c -> list.getSelectionModel().select(c));
         count.setText(words.count("clients.count", found.size()));
+    }
+
+    /** Those that are found for what is typed. */
+    List<ClientSummary> found() {
+        return List.copyOf(list.getItems());
     }
 
     void ready() {

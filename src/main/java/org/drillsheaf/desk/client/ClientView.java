@@ -98,6 +98,11 @@ public final class ClientView extends BorderPane {
         client.built().addListener((of, old, now) -> show());
         client.kept().addListener((of, old, now) -> show());
         client.draft().addListener((of, old, now) -> show());
+        client.saved().addListener((of, old, now) -> {
+            if (old instanceof Saving.State.Waits != now instanceof Saving.State.Waits) {
+                showMessages();
+            }
+        });
         client.visit().addListener((of, old, now) -> {
             showLine();
             show();
@@ -229,6 +234,9 @@ public final class ClientView extends BorderPane {
         messages.getChildren().clear();
         clash = client.clash().get().map(open -> new FieldClashView(client, open));
         clash.ifPresent(messages.getChildren()::add);
+        if (client.saved().get() instanceof Saving.State.Waits) {
+            messages.getChildren().add(new Message("caution", words.text("offline.title"), words.text("offline.more")));
+        }
         client.evaluation().get().filter(e -> e.course().isEmpty()).ifPresent(e -> e.problems().stream()
                 .limit(2)
                 .forEach(p -> messages.getChildren().add(new Message("caution", p.what() + ".", p.remedy() + "."))));
@@ -365,6 +373,10 @@ public final class ClientView extends BorderPane {
             return true;
         }
         return sheaf.open().pressed(key);
+    }
+
+    void locked() {
+        sheaf.locked();
     }
 
     void close() {

@@ -8,15 +8,18 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Supplier;
 import javafx.scene.Parent;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Region;
 import org.drillsheaf.desk.Workplace;
 import org.drillsheaf.desk.frame.Page;
 import org.drillsheaf.desk.frame.StatusLine;
 import org.drillsheaf.desk.history.History;
 import org.drillsheaf.desk.work.Lane;
 import org.drillsheaf.store.record.ClientRecord;
+import org.drillsheaf.store.record.ClientSummary;
 import org.drillsheaf.store.record.ClientText;
 import org.drillsheaf.store.record.Content;
 import org.drillsheaf.store.record.PartKey;
@@ -31,21 +34,47 @@ public final class ClientsPage implements Page {
     private Evaluator evaluator;
     private final ClientListView list;
     private final ClientView.SheetMaker sheets;
+    private final PrintingMaker printing;
     private final BorderPane pane = new BorderPane();
     private final Lane opening;
     private @Nullable ClientView view;
     private boolean guided;
 
-    public ClientsPage(Workplace workplace, StatusLine status, Runnable hintsChanged, ClientView.SheetMaker sheets) {
+    public ClientsPage(
+            Workplace workplace,
+            StatusLine status,
+            Runnable hintsChanged,
+            ClientView.SheetMaker sheets,
+            PrintingMaker printing) {
         this.workplace = workplace;
         this.status = status;
         this.hintsChanged = hintsChanged;
         this.sheets = sheets;
+        this.printing = printing;
         this.evaluator = new Evaluator(workplace.knowledge());
         this.opening = new Lane(workplace.background());
-        this.list = new ClientListView(workplace, this::open, this::newClient);
+        this.list = new ClientListView(workplace, this::open, this::newClient, this::printSeveral);
         pane.getStyleClass().add("page");
         pane.setCenter(list);
+    }
+
+    /** Makes the panel that prints for several clients. */
+    public interface PrintingMaker {
+        /**
+         * @param clients those of the list
+         * @param close leaves the panel
+         */
+        Region make(Workplace workplace, Supplier<List<ClientSummary>> clients, Runnable close);
+    }
+
+    private void printSeveral() {
+        Region panel = printing.make(workplace, list::found, () -> {
+            pane.setRight(null);
+            list.ready();
+        });
+        pane.setRight(panel);
+        panel.applyCss();
+        panel.requestFocus();
     }
 
     /** Opens a client's page at the last visit. */
@@ -217,6 +246,13 @@ public final class ClientsPage implements Page {
     @Override
     public Parent node() {
         return pane;
+    }
+
+    /** The window is locked: what was painted of a client goes; it is painted again when the coach is back. */
+    public void locked() {
+        if (view != null) {
+            view.locked();
+        }
     }
 
     @Override

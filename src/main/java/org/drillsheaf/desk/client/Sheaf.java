@@ -137,4 +137,9 @@ final class Sheaf extends VBox {
         triangle.getStyleClass().addAll(styles);
         return triangle;
     }
+
+    /** See {@link Sheet#locked}. */
+    void locked() {
+        sheets.forEach(Sheet::locked);
+    }
 }

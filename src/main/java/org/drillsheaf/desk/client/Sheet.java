@@ -28,6 +28,9 @@ public interface Sheet {
     /** Lays the sheet out for little room: large type or a small window. */
     default void compact(boolean little) {}
 
+    /** The window is locked: pictures of the client's papers go; {@link #shown} makes them again. */
+    default void locked() {}
+
     /** A key that no control used. */
     boolean pressed(KeyEvent key);
 }

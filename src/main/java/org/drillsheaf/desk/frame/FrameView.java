@@ -33,6 +33,7 @@ import org.drillsheaf.desk.catalogue.DrillsPage;
 import org.drillsheaf.desk.client.ClientCase;
 import org.drillsheaf.desk.client.ClientsPage;
 import org.drillsheaf.desk.client.Sheet;
+import org.drillsheaf.desk.handout.BatchView;
 import org.drillsheaf.desk.handout.HandoutSheet;
 import org.drillsheaf.desk.house.HousePage;
 import org.drillsheaf.desk.look.Buttons;
@@ -222,7 +223,8 @@ public final class FrameView extends StackPane {
     private Page page(Place wanted) {
         return switch (wanted) {
             case CLIENTS ->
-                new ClientsPage(workplace, status, () -> status.hints(clients().hints()), FrameView::sheets);
+                new ClientsPage(
+                        workplace, status, () -> status.hints(clients().hints()), FrameView::sheets, BatchView::new);
             case DRILLS -> new DrillsPage(workplace, actions::readAgain);
             case HOUSE -> new HousePage(workplace, actions);
         };
@@ -364,6 +366,11 @@ public final class FrameView extends StackPane {
     public void openClient(UUID key) {
         go(Place.CLIENTS);
         clients().open(key);
+    }
+
+    /** The window is locked: nothing that was painted of a client is kept. */
+    public void locked() {
+        clients().locked();
     }
 
     /** Puts the focus where the work goes on. */

@@ -14,7 +14,6 @@ import org.drillsheaf.client.Paper;
 import org.drillsheaf.client.Print;
 import org.drillsheaf.course.Course;
 import org.drillsheaf.course.Documents;
-import org.drillsheaf.course.FrozenPaper;
 import org.drillsheaf.course.Planning;
 import org.drillsheaf.desk.Workplace;
 import org.drillsheaf.desk.client.ClientCase;
@@ -220,30 +219,16 @@ public final class HandoutModel {
 
     /** Keeps what was handed out, with everything it was made from; blocks. */
     public void keep(Made made) {
-        FrozenPaper frozen = FrozenPaper.of(
-                workplace.folders(),
-                Optional.of(HouseStyleSetting.style(workplace.store(), workplace.folders())),
-                made.choice().kind(),
-                made.source().evaluation().date(),
-                setting(made.choice(), made.source()),
-                made.source().evaluation().draft().yaml(),
-                made.source().program().map(ProgramYaml::write));
-        String version = HandoutModel.class.getPackage().getImplementationVersion();
-        workplace
-                .store()
-                .documents()
-                .handOut(
-                        new HandedOut.Draft(
-                                client.key(),
-                                made.source().signed().map(KeptProgram::key),
-                                made.choice().kind().id(),
-                                made.source().evaluation().date(),
-                                made.choice().language().orElse("client"),
-                                made.choice().paper().name(),
-                                version == null ? "development" : version,
-                                frozen.inputs(),
-                                made.pdf().orElseThrow()),
-                        workplace.coach());
+        new HandingOut(
+                        client.key(),
+                        made.source().signed().map(KeptProgram::key),
+                        made.choice().kind(),
+                        made.source().evaluation().date(),
+                        setting(made.choice(), made.source()),
+                        made.source().evaluation().draft().yaml(),
+                        made.source().program().map(ProgramYaml::write),
+                        made.pdf().orElseThrow())
+                .keep(workplace);
     }
 
     /** The papers that were handed out, newest first; blocks. */

@@ -205,7 +205,11 @@ public final class HandoutSheet implements Sheet {
             return;
         }
         HandoutModel.Choice wanted = choice;
-        middle.getChildren().setAll(pages);
+        if (made.isPresent()) {
+            middle.getChildren().setAll(pages);
+        } else {
+            middle.getChildren().setAll(Labels.prose(words.text("handout.making"), "second"));
+        }
         state.setText(words.text("handout.making"));
         making.run(
                 () -> {
@@ -229,6 +233,7 @@ public final class HandoutSheet implements Sheet {
         made = Optional.of(painted.made()).filter(m -> m.pdf().isPresent());
         if (made.isPresent()) {
             pages.show(painted.images());
+            middle.getChildren().setAll(pages);
             state.setText(model.notPrinted(choice.kind())
                     .orElse(words.count("handout.ready", painted.images().size())));
             outgoing().ifPresent(paper -> {
@@ -404,6 +409,12 @@ public final class HandoutSheet implements Sheet {
             pane.layout();
             chosen.requestFocus();
         }
+    }
+
+    @Override
+    public void locked() {
+        made = Optional.empty();
+        pages.show(List.of());
     }
 
     @Override

@@ -36,6 +36,7 @@ final class ClinicView extends VBox {
         this.workplace = workplace;
         this.words = workplace.words();
         getStyleClass().add("house-part");
+        told.managedProperty().bind(told.textProperty().isNotEmpty());
         GridPane grid = new GridPane();
         grid.getStyleClass().add("form");
         int row = 0;

@@ -49,6 +49,7 @@ final class LogoView extends VBox {
         this.workplace = workplace;
         this.words = workplace.words();
         this.wanted = wanted;
+        told.managedProperty().bind(told.textProperty().isNotEmpty());
         paper.getStyleClass().add("logo-paper");
         paper.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         paper.setMaxWidth(USE_PREF_SIZE);

@@ -43,7 +43,7 @@ public final class Segments<T> extends HBox {
         buttons.get(0).getStyleClass().add("first");
         buttons.get(buttons.size() - 1).getStyleClass().add("last");
         getChildren().addAll(buttons);
-        setMaxWidth(Region.USE_PREF_SIZE);
+        setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
     }
 
     /** Shows what is taken without telling anybody; null for nothing. */

@@ -76,6 +76,7 @@ final class ScreenRow extends VBox {
         line.getChildren().addAll(Labels.text(shown, "col-position"), name, unit);
         List<ScreenEntry> entries = ScreenEntry.of(test);
         HBox sides = new HBox();
+        sides.getStyleClass().add("sides");
         sides.setNodeOrientation(NodeOrientation.LEFT_TO_RIGHT); // left stays on its own side of the window
         sides.setAlignment(Pos.CENTER_LEFT);
         for (ScreenEntry entry : entries) {
@@ -108,7 +109,7 @@ final class ScreenRow extends VBox {
         return test.norm() instanceof Norm.Pair pair
                 ? pair.parts().stream()
                         .filter(p -> entry.part().equals(Optional.of(p.id())))
-                        .map(Norm.Pair.Part::name)
+                        .map(trade::part)
                         .findFirst()
                         .orElse("")
                 : "";

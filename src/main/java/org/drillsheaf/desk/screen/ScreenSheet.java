@@ -77,6 +77,7 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
         HBox.setHgrow(test, Priority.ALWAYS);
         test.setMaxWidth(Double.MAX_VALUE);
         HBox sides = new HBox(column("side.left", "col-side"), column("side.right", "col-side"));
+        sides.getStyleClass().add("sides");
         sides.setNodeOrientation(javafx.geometry.NodeOrientation.LEFT_TO_RIGHT);
         head.getChildren()
                 .addAll(

@@ -9,6 +9,7 @@ import org.drillsheaf.screen.Finding;
 import org.drillsheaf.screen.FindingKind;
 import org.drillsheaf.screen.MovementTest;
 import org.drillsheaf.screen.NextStep;
+import org.drillsheaf.screen.Norm;
 import org.drillsheaf.screen.PresentationReading;
 import org.drillsheaf.screen.Verdict;
 
@@ -40,6 +41,11 @@ public final class TradeWords {
                                 .map(w -> ", " + own("finding-word." + w, w))
                                 .orElse("")
                         + (perhaps ? ", " + words.text("finding-perhaps") : "");
+    }
+
+    /** Name of a part of a value that is taken in two, for example {@code hip ahead}. */
+    public String part(Norm.Pair.Part part) {
+        return isEnglish ? part.name() : own("part." + part.id(), part.name());
     }
 
     public String step(NextStep step) {

@@ -26,6 +26,7 @@ import org.drillsheaf.desk.client.Evaluator;
 import org.drillsheaf.desk.picture.Pictures;
 import org.drillsheaf.desk.setting.DeskSettings;
 import org.drillsheaf.desk.words.Words;
+import org.drillsheaf.desk.work.Going;
 import org.drillsheaf.desk.work.ThreadBackground;
 import org.drillsheaf.handout.page.DocumentKind;
 import org.drillsheaf.store.Store;
@@ -34,6 +35,7 @@ import org.drillsheaf.store.record.PartKey;
 import org.drillsheaf.store.sql.Passphrase;
 import org.drillsheaf.store.sql.StoreAddress;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -43,6 +45,9 @@ class HandoutSheetTest {
     private static final LocalDate VISIT = LocalDate.of(2026, 3, 5);
     private static final List<DocumentKind> OF_A_PROGRAM =
             List.of(DocumentKind.CLIENT_HANDOUT, DocumentKind.REMINDER_CARD, DocumentKind.PRACTICE_LOG);
+
+    private static final Folders FOLDERS = new Folders(Path.of("").toAbsolutePath(), Path.of("no-clinic"));
+    private static Knowledge knowledge;
 
     @TempDir
     Path folder;
@@ -54,10 +59,13 @@ class HandoutSheetTest {
     private HandoutSheet sheet;
     private Window window;
 
+    @BeforeAll
+    static void read() {
+        knowledge = Knowledge.read(FOLDERS, new Problems()).orElseThrow();
+    }
+
     @BeforeEach
     void open() throws Exception {
-        Folders folders = new Folders(Path.of("").toAbsolutePath(), Path.of("no-clinic"));
-        Knowledge knowledge = Knowledge.read(folders, new Problems()).orElseThrow();
         store = Store.create(
                 new StoreAddress.File(folder.resolve("record.mv.db")),
                 Passphrase.of("a long passphrase".toCharArray()),
@@ -70,7 +78,7 @@ class HandoutSheetTest {
                 () -> {
                     client = new ClientCase(
                             new Workplace(
-                                    folders,
+                                    FOLDERS,
                                     knowledge,
                                     store,
                                     "Tamsin Rook",
@@ -209,6 +217,49 @@ class HandoutSheetTest {
         assertThat(window.on(() -> model.notPrinted(DocumentKind.COACH_SHEET))).isPresent();
         assertThat(window.on(() -> model.notPrinted(DocumentKind.REFERRAL_NOTE)))
                 .isEmpty();
+    }
+
+    @Test
+    void papersOfSeveralClientsAreOnlyThoseThatAreSignedAndCanBeStopped() throws Exception {
+        String other = Files.readString(Path.of("samples/clients/bram-okonjo.yaml"));
+        store.clients().add(ClientText.parse("bram", other, new Problems()).orElseThrow(), "Tamsin Rook");
+        window.on(() -> {
+            client.sign();
+            return true;
+        });
+        window.until("it is signed", () -> client.signed().isPresent());
+        Path out = Files.createDirectories(folder.resolve("papers"));
+        Batch batch = new Batch(client.workplace());
+
+        Batch.Outcome outcome =
+                batch.print(store.clients().list(), List.of(DocumentKind.CLIENT_HANDOUT), out, new Going());
+
+        assertThat(outcome.printed()).singleElement().satisfies(file -> assertThat(file)
+                .hasFileName("odile-farrant-client-handout-2026-03-05.pdf")
+                .isNotEmptyFile());
+        assertThat(outcome.left()).singleElement().asString().startsWith("Bram Okonjo: ");
+        assertThat(store.documents().list(key)).as("kept as handed out").hasSize(1);
+
+        Going stopped = new Going();
+        stopped.stop();
+        assertThat(batch.print(store.clients().list(), List.of(DocumentKind.CLIENT_HANDOUT), out, stopped))
+                .satisfies(o -> assertThat(o.stopped()).isTrue())
+                .satisfies(o -> assertThat(o.printed()).isEmpty());
+    }
+
+    @Test
+    void nothingPaintedOfAClientIsKeptWhileTheWindowIsLocked() {
+        window.until("the pages are painted", () -> Seen.pictures(window.scene().getRoot()) > 0);
+        window.on(() -> {
+            sheet.locked();
+            return true;
+        });
+        assertThat(window.on(() -> Seen.pictures(window.scene().getRoot()))).isZero();
+        window.on(() -> {
+            sheet.shown();
+            return true;
+        });
+        window.until("the pages are back", () -> Seen.pictures(window.scene().getRoot()) > 0);
     }
 
     private void press(DocumentKind kind) {
