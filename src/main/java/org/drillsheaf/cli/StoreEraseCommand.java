@@ -45,7 +45,7 @@ final class StoreEraseCommand implements Callable<Integer> {
             out.println(
                     record.backups().folder().isEmpty()
                             ? "Ask whoever runs the server how long its backups are kept."
-                            : "Backups made before today hold the client until "
+                            : "Earlier backups hold the client until "
                                     + record.backups().heldUntil(erasure.at())
                                     + " at the latest; a restore erases the client again.");
         }

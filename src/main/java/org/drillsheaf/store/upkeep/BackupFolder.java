@@ -14,6 +14,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.drillsheaf.store.record.Erasure;
 import org.drillsheaf.store.sql.Complaints;
@@ -26,6 +28,7 @@ import org.drillsheaf.store.sql.StoreAddress;
 public final class BackupFolder {
     private static final String FOLDER = "-backups";
     private static final String ERASED = "erased.txt";
+    private static final Pattern ERASURE = Pattern.compile("([0-9a-f-]{36}) (\\S+Z)");
     private static final DateTimeFormatter TIME =
             DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss.SSS'Z'").withZone(ZoneOffset.UTC);
 
@@ -113,7 +116,7 @@ public final class BackupFolder {
     /** Adds to the list of erased clients. */
     public void note(Erasure erasure) {
         makeFolder();
-        String line = erasure.client() + " " + erasure.at() + " " + erasure.by().replaceAll("\\s+", " ") + "\n";
+        String line = erasure.client() + " " + erasure.at() + "\n";
         try {
             Files.writeString(
                     folder.resolve(ERASED),
@@ -126,8 +129,12 @@ public final class BackupFolder {
         }
     }
 
-    /** Who was erased, as far as the list goes; a line that was cut off is left out. */
-    List<Erasure> erased() {
+    /**
+     * Who was erased, as far as the list goes; a line that was cut off is left out.
+     *
+     * @param by in whose name it is repeated: the list, which anybody can read, names no coach either
+     */
+    List<Erasure> erased(String by) {
         Path list = folder.resolve(ERASED);
         if (!Files.exists(list)) {
             return List.of();
@@ -135,9 +142,9 @@ public final class BackupFolder {
         List<Erasure> erased = new ArrayList<>();
         try {
             for (String line : Files.readAllLines(list, StandardCharsets.UTF_8)) {
-                String[] words = line.split(" ", 3);
-                if (words.length == 3) {
-                    erased.add(new Erasure(UUID.fromString(words[0]), words[2], Instant.parse(words[1])));
+                Matcher erasure = ERASURE.matcher(line);
+                if (erasure.lookingAt()) {
+                    erased.add(new Erasure(UUID.fromString(erasure.group(1)), by, Instant.parse(erasure.group(2))));
                 }
             }
             return erased;

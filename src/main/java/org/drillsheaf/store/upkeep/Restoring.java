@@ -42,7 +42,7 @@ public final class Restoring {
      * @param passphrase of the backup
      */
     public Outcome restore(StoreAddress.File backup, Passphrase passphrase, String who) {
-        List<Erasure> erased = new ArrayList<>(erasedSince(passphrase));
+        List<Erasure> erased = erasedSince(passphrase, who);
         int[] back = {0};
         Optional<Path> aside = Swap.replace(record, passphrase, clock, fresh -> {
             copy(backup, fresh);
@@ -71,19 +71,20 @@ public final class Restoring {
     }
 
     /** From the record itself, if it opens, and from the list beside its backups. */
-    private List<Erasure> erasedSince(Passphrase passphrase) {
-        List<Erasure> erased = new ArrayList<>(new BackupFolder(record).erased());
-        if (!Files.exists(record.file())) {
-            return erased;
-        }
-        try (Database now = Database.openToRead(record, passphrase)) {
-            erased.addAll(new Erasures(now, new Audit(now, clock), clock).list());
-        } catch (StoreFailure e) {
-            if (e.kind() == StoreFailure.Kind.IN_USE) {
-                throw e;
+    private List<Erasure> erasedSince(Passphrase passphrase, String who) {
+        List<Erasure> erased = new ArrayList<>();
+        if (Files.exists(record.file())) {
+            try (Database now = Database.openToRead(record, passphrase)) {
+                erased.addAll(new Erasures(now, new Audit(now, clock), clock).list());
+            } catch (StoreFailure e) {
+                if (e.kind() == StoreFailure.Kind.IN_USE) {
+                    throw e;
+                }
+                // Damaged, or under another passphrase: that is why somebody restores. The list beside the backups
+                // remains.
             }
-            // Damaged, or under another passphrase: that is why somebody restores. The list beside the backups remains.
         }
+        erased.addAll(new BackupFolder(record).erased(who)); // after those whose own coach is known
         return erased;
     }
 
