@@ -56,13 +56,25 @@ final class FleshRoom {
     /** The pose as it was solved, with the joints that may give way among its unknowns. */
     Pose yielding(SolvedPose solved) {
         List<Unknown> unknowns = new ArrayList<>(solved.pose().solve());
-        addUnlessKnown(unknowns, new Unknown.Root(Unknown.Axis.X));
         addUnlessKnown(unknowns, new Unknown.Root(Unknown.Axis.Y));
+        if (solved.props().stream().anyMatch(this::pushesAside)) {
+            addUnlessKnown(unknowns, new Unknown.Root(Unknown.Axis.X));
+        }
         for (Place place : allowed.keySet()) {
             joint(place.part).ifPresent(angle -> addUnlessKnown(unknowns, angle));
             joint(place.into).ifPresent(angle -> addUnlessKnown(unknowns, angle));
         }
         return solved.pose().withAngles(solved.skeleton().posture().angles()).withSolve(List.copyOf(unknowns));
+    }
+
+    /** From a floor or a seat the body rises; on it, it must not slide away. */
+    private boolean pushesAside(PlacedProp prop) {
+        boolean upright =
+                switch (prop.kind()) {
+                    case WALL, CUSHION, PILLOW, BALL, TOWEL -> true;
+                    default -> false;
+                };
+        return upright && allowed.keySet().stream().anyMatch(place -> place.into.equals(prop.id()));
     }
 
     private static void addUnlessKnown(List<Unknown> unknowns, Unknown more) {
