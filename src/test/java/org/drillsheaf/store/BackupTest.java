@@ -20,9 +20,7 @@ import java.util.UUID;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
-import org.drillsheaf.Problems;
 import org.drillsheaf.store.change.AuditEntry;
-import org.drillsheaf.store.record.ClientText;
 import org.drillsheaf.store.record.House;
 import org.drillsheaf.store.record.Part;
 import org.drillsheaf.store.record.PartKey;
@@ -68,11 +66,7 @@ final class BackupTest {
     }
 
     private static UUID add(Store store, String sample) {
-        return store.clients()
-                .add(
-                        ClientText.parse(sample + ".yaml", Engines.sample(sample), new Problems())
-                                .orElseThrow(),
-                        WHO);
+        return store.clients().add(Engines.client(sample), WHO);
     }
 
     private static Clock at(String time) {

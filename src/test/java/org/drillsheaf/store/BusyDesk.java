@@ -10,8 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
-import org.drillsheaf.Problems;
-import org.drillsheaf.store.record.ClientText;
 import org.drillsheaf.store.record.HandedOut;
 import org.drillsheaf.store.record.Part;
 import org.drillsheaf.store.record.PartKey;
@@ -77,7 +75,6 @@ final class BusyDesk {
 
     private static UUID add(Store store, String id) {
         String yaml = Engines.sample("odile-farrant").replace("id: odile-farrant", "id: " + id);
-        return store.clients()
-                .add(ClientText.parse("client.yaml", yaml, new Problems()).orElseThrow(), WHO);
+        return store.clients().add(Engines.text(yaml), WHO);
     }
 }

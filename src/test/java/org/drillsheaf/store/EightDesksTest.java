@@ -18,9 +18,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
-import org.drillsheaf.Problems;
 import org.drillsheaf.store.change.AuditEntry;
-import org.drillsheaf.store.record.ClientText;
 import org.drillsheaf.store.record.Part;
 import org.drillsheaf.store.record.PartKey;
 import org.drillsheaf.store.record.SaveResult;
@@ -142,11 +140,7 @@ final class EightDesksTest {
         List<UUID> clients = new ArrayList<>();
         for (int n = 1; n <= CLIENTS; n++) {
             String yaml = Engines.sample("odile-farrant").replace("id: odile-farrant", "id: odile-farrant-" + n);
-            clients.add(store.clients()
-                    .add(
-                            ClientText.parse("odile-farrant.yaml", yaml, new Problems())
-                                    .orElseThrow(),
-                            "Tamsin Rook"));
+            clients.add(store.clients().add(Engines.text(yaml), "Tamsin Rook"));
         }
         return clients;
     }

@@ -11,6 +11,8 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import org.drillsheaf.Problems;
+import org.drillsheaf.store.record.ClientText;
 import org.drillsheaf.store.sql.Database;
 import org.drillsheaf.store.sql.FileKey;
 import org.drillsheaf.store.sql.Migrations;
@@ -47,6 +49,15 @@ enum Engines {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** What a sample's file says. */
+    static ClientText client(String sample) {
+        return text(sample(sample));
+    }
+
+    static ClientText text(String yaml) {
+        return ClientText.parse("client.yaml", yaml, new Problems()).orElseThrow();
     }
 
     /** A statement past the record, as somebody with the password could do it. */

@@ -12,8 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import org.drillsheaf.Problems;
-import org.drillsheaf.store.record.ClientText;
 import org.drillsheaf.store.sql.Database;
 import org.drillsheaf.store.sql.Migrations;
 import org.drillsheaf.store.sql.Passphrase;
@@ -57,11 +55,7 @@ final class RecordFaultTest {
     }
 
     private static void add(Store store, String sample) {
-        store.clients()
-                .add(
-                        ClientText.parse(sample + ".yaml", Engines.sample(sample), new Problems())
-                                .orElseThrow(),
-                        WHO);
+        store.clients().add(Engines.client(sample), WHO);
     }
 
     private void theRecordIsWhole(int clients) {

@@ -9,8 +9,6 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
-import org.drillsheaf.Problems;
-import org.drillsheaf.store.record.ClientText;
 import org.drillsheaf.store.sql.Passphrase;
 import org.drillsheaf.store.sql.StoreAddress;
 import org.drillsheaf.store.sql.StoreFailure;
@@ -32,11 +30,7 @@ final class RecordFileTest {
         address = new StoreAddress.File(folder.resolve("record.mv.db"));
         try (Passphrase passphrase = Engines.passphrase();
                 Store store = Store.create(address, passphrase, Engines.CLOCK)) {
-            store.clients()
-                    .add(
-                            ClientText.parse("odile-farrant.yaml", Engines.sample("odile-farrant"), new Problems())
-                                    .orElseThrow(),
-                            "Tamsin Rook");
+            store.clients().add(Engines.client("odile-farrant"), "Tamsin Rook");
         }
     }
 

@@ -18,9 +18,7 @@ import java.util.TreeMap;
 import java.util.UUID;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
-import org.drillsheaf.Problems;
 import org.drillsheaf.store.change.AuditEntry;
-import org.drillsheaf.store.record.ClientText;
 import org.drillsheaf.store.record.Coach;
 import org.drillsheaf.store.record.HandedOut;
 import org.drillsheaf.store.record.Part;
@@ -44,11 +42,7 @@ final class RecordKeptSafeTest {
 
     /** A record with a client, an old version, a paper, a coach. */
     private static UUID fill(Store store) {
-        UUID client = store.clients()
-                .add(
-                        ClientText.parse("odile-farrant.yaml", Engines.sample("odile-farrant"), new Problems())
-                                .orElseThrow(),
-                        WHO);
+        UUID client = store.clients().add(Engines.client("odile-farrant"), WHO);
         Part visit = store.clients().load(client).orElseThrow().part(VISIT).orElseThrow();
         store.clients()
                 .save(

@@ -16,7 +16,6 @@ import org.drillsheaf.course.Planning;
 import org.drillsheaf.program.DrillHash;
 import org.drillsheaf.program.Program;
 import org.drillsheaf.program.ProgramYaml;
-import org.drillsheaf.store.record.ClientText;
 import org.drillsheaf.store.record.Coach;
 import org.drillsheaf.store.record.DrillRevision;
 import org.drillsheaf.store.record.House;
@@ -105,11 +104,7 @@ final class RecordOfTheHouseTest {
     void aProgramKeepsEveryVersionItsDrillsAndItsSignature(Engines engine) {
         try (Passphrase passphrase = Engines.passphrase();
                 Store store = Store.create(engine.address(folder), passphrase, Engines.CLOCK)) {
-            UUID client = store.clients()
-                    .add(
-                            ClientText.parse("edwin-tarrow.yaml", Engines.sample("edwin-tarrow"), new Problems())
-                                    .orElseThrow(),
-                            WHO);
+            UUID client = store.clients().add(Engines.client("edwin-tarrow"), WHO);
             KeptProgram first = store.programs().save(client, program, knowledge.catalogue(), WHO);
             KeptProgram second = store.programs().save(client, program, knowledge.catalogue(), WHO);
             KeptProgram signed = store.programs().sign(second.key(), WHO);

@@ -22,7 +22,6 @@ import org.drillsheaf.client.ClientReader;
 import org.drillsheaf.course.Folders;
 import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.store.change.AuditEntry;
-import org.drillsheaf.store.record.ClientText;
 import org.drillsheaf.store.record.Content;
 import org.drillsheaf.store.record.HandedOut;
 import org.drillsheaf.store.record.Part;
@@ -77,13 +76,8 @@ final class RecordTest {
         return Store.open(address, passphrase, Engines.CLOCK);
     }
 
-    private static ClientText text(String file) {
-        Problems problems = new Problems();
-        return ClientText.parse("odile-farrant.yaml", file, problems).orElseThrow();
-    }
-
     private static UUID odile(Store store) {
-        return store.clients().add(text(Engines.sample("odile-farrant")), WHO);
+        return store.clients().add(Engines.client("odile-farrant"), WHO);
     }
 
     private static Part visit(Store store, UUID client) {
@@ -95,8 +89,8 @@ final class RecordTest {
         UUID client = odile(store);
         String kept = store.clients().load(client).orElseThrow().yaml();
         assertThat(read(kept)).isEqualTo(read(Engines.sample("odile-farrant")));
-        assertThat(text(kept).parts())
-                .isEqualTo(text(Engines.sample("odile-farrant")).parts());
+        assertThat(Engines.text(kept).parts())
+                .isEqualTo(Engines.client("odile-farrant").parts());
     }
 
     private static Client read(String file) {
@@ -301,7 +295,10 @@ final class RecordTest {
     @Test
     void aNameIsFoundWhileItIsTypedWithoutAccentsOrCase() {
         UUID client = store.clients()
-                .add(text(Engines.sample("odile-farrant").replace("name: Odile Farrant", "name: Odíle Fárrant")), WHO);
+                .add(
+                        Engines.text(
+                                Engines.sample("odile-farrant").replace("name: Odile Farrant", "name: Odíle Fárrant")),
+                        WHO);
         assertThat(store.search().clients("FARR odi", 10))
                 .extracting(line -> line.key())
                 .containsExactly(client);
@@ -313,7 +310,7 @@ final class RecordTest {
         UUID client = odile(store);
         for (String id : List.of("b", "a")) { // two that are called the same, and stay
             String other = Engines.sample("odile-farrant").replace("id: odile-farrant", "id: " + id);
-            store.clients().add(text(other), WHO);
+            store.clients().add(Engines.text(other), WHO);
         }
         assertThat(store.search().clients("odile", 10)).hasSize(3);
         Part block = block(store, client);

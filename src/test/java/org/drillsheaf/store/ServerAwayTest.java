@@ -11,8 +11,6 @@ import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
-import org.drillsheaf.Problems;
-import org.drillsheaf.store.record.ClientText;
 import org.drillsheaf.store.record.Content;
 import org.drillsheaf.store.record.Part;
 import org.drillsheaf.store.record.PartKey;
@@ -49,11 +47,7 @@ final class ServerAwayTest {
                 direct.url().replace(":" + port, ":" + wire.port()) + "?connectTimeout=1&loginTimeout=1",
                 direct.user());
         other = Store.create(direct, passphrase, Engines.CLOCK);
-        odile = other.clients()
-                .add(
-                        ClientText.parse("odile-farrant.yaml", Engines.sample("odile-farrant"), new Problems())
-                                .orElseThrow(),
-                        WHO);
+        odile = other.clients().add(Engines.client("odile-farrant"), WHO);
     }
 
     @AfterEach
