@@ -1,12 +1,10 @@
 package org.drillsheaf.desk;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalTime;
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
@@ -25,14 +23,11 @@ import org.drillsheaf.Problems;
 import org.drillsheaf.course.Folders;
 import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.desk.frame.FrameView;
-import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Look;
 import org.drillsheaf.desk.picture.Pictures;
-import org.drillsheaf.desk.picture.Well;
 import org.drillsheaf.desk.setting.DeskSettings;
 import org.drillsheaf.desk.setting.SettingsFile;
 import org.drillsheaf.desk.start.Opening;
-import org.drillsheaf.desk.start.StartPicture;
 import org.drillsheaf.desk.start.StartView;
 import org.drillsheaf.desk.start.UnlockView;
 import org.drillsheaf.desk.words.Words;
@@ -44,7 +39,7 @@ import org.drillsheaf.store.upkeep.Restoring;
 import org.jspecify.annotations.Nullable;
 
 /** The one window: first page, unlocking, the frame, the lock. Belongs to the toolkit's thread. */
-public final class DeskWindow implements FrameView.Actions, StartView.Actions {
+public final class DeskWindow implements FrameView.Actions, Entrance.Door {
     private static final double WIDTH = 1440;
     private static final double HEIGHT = 900;
 
@@ -52,11 +47,11 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
     private final Scene scene;
     private final Folders folders;
     private final SettingsFile file;
-    private final Path records;
     private final Clock clock;
     private final Background background;
     private final Dialogs dialogs;
     private final Opening opening;
+    private final Entrance entrance;
     private final PauseTransition idle = new PauseTransition();
     private DeskSettings settings;
     private Words words;
@@ -77,11 +72,11 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
         this.stage = stage;
         this.folders = folders;
         this.file = file;
-        this.records = records;
         this.clock = clock;
         this.background = background;
         this.dialogs = dialogs;
         this.opening = new Opening(folders, records, clock);
+        this.entrance = new Entrance(folders, records, opening, background, dialogs, this);
         this.settings = file.read();
         this.words = Words.in(settings.language());
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
@@ -115,114 +110,34 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
 
     /** Shows the first page: the passphrase of the record this desk knows, or what a new desk can do. */
     public void show() {
-        if (known().isPresent()) {
-            unlockPage();
-        } else {
-            startPage();
-        }
+        entrance.open();
         stage.show();
     }
 
-    private Optional<StoreAddress> known() {
-        if (settings.record().isEmpty()) {
-            return Optional.empty();
-        }
-        StoreAddress address = StoreAddress.of(settings.record());
-        boolean there = !(address instanceof StoreAddress.File local) || Files.exists(local.file());
-        return there ? Optional.of(address) : Optional.empty();
-    }
-
-    private void root(Parent page) {
+    @Override
+    public void show(Parent page) {
         scene.setRoot(page);
         Look.dress(scene, settings);
     }
 
-    private void startPage() {
-        Well picture = new Well(words.text("start.picture"));
-        root(new StartView(words, settings, picture, this));
-        background.run(
-                () -> StartPicture.draw(folders),
-                image -> picture.show(
-                        words.text("start.picture"), new javafx.beans.property.SimpleObjectProperty<>(image)),
-                e -> {});
-    }
-
-    private void unlockPage() {
-        Button other = Buttons.link(words.text("unlock.other"), this::startPage);
-        UnlockView view = new UnlockView(
-                words,
-                words.text("unlock.title"),
-                words.text("unlock.more", settings.record()),
-                typed -> open(typed),
-                Optional.of(other),
-                this::quit);
-        root(view);
-        view.ready();
-    }
-
-    private void open(char[] typed) {
-        StoreAddress address = StoreAddress.of(settings.record());
-        work(() -> opening.open(address, typed), typed, settings);
+    @Override
+    public Parent page() {
+        return scene.getRoot();
     }
 
     @Override
-    public void openDemo() {
-        Path demo = records.resolve("demo-clinic" + StoreAddress.File.SUFFIX);
-        work(() -> opening.demo(demo), Opening.DEMO_PASSPHRASE.toCharArray(), settings.at("", Opening.DEMO_COACH));
+    public Words words() {
+        return words;
     }
 
     @Override
-    public void create(String coach, char[] typed) {
-        Path record = records.resolve("record" + StoreAddress.File.SUFFIX);
-        work(() -> opening.create(new StoreAddress.File(record), typed), typed, settings.at(record.toString(), coach));
-    }
-
-    @Override
-    public void createWith(String coach, char[] typed) {
-        var files = dialogs.open(words.text("start.bring"), words.text("start.client-files"), "*.yaml");
-        if (files.isEmpty()) {
-            return;
+    public void enter(Opening.Opened opened, char[] typed, DeskSettings then) {
+        passphrase = typed.clone();
+        if (!then.record().isEmpty()) {
+            settings = then;
+            file.write(settings);
         }
-        Path record = records.resolve("record" + StoreAddress.File.SUFFIX);
-        work(
-                () -> {
-                    Opening.Opened opened = opening.create(new StoreAddress.File(record), typed);
-                    Opening.bringIn(opened.store(), files, coach);
-                    return opened;
-                },
-                typed,
-                settings.at(record.toString(), coach));
-    }
-
-    @Override
-    public void join(String coach, String address, char[] password) {
-        work(() -> opening.open(StoreAddress.of(address), password), password, settings.at(address, coach));
-    }
-
-    private void work(Callable<Opening.Opened> work, char[] typed, DeskSettings then) {
-        tell(words.text("opening"), "");
-        background.run(
-                work,
-                opened -> {
-                    passphrase = typed.clone();
-                    if (!then.record().isEmpty()) {
-                        settings = then;
-                        file.write(settings);
-                    }
-                    enter(opened, then.coach());
-                },
-                e -> {
-                    String[] told = Opening.told(e);
-                    tell(told[0], told[1]);
-                });
-    }
-
-    private void tell(String what, String more) {
-        if (scene.getRoot() instanceof StartView start) {
-            start.tell(what, more);
-        } else if (scene.getRoot() instanceof UnlockView unlock) {
-            unlock.tell(what, more);
-        }
+        enter(opened, then.coach());
     }
 
     private void enter(Opening.Opened opened, String coach) {
@@ -245,7 +160,7 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
         }
         FrameView made = new FrameView(place, this);
         frame = made;
-        root(made);
+        show(made);
         made.ready();
         stage.setTitle(words.text("window.title", place.coach()));
         keepAwake();
@@ -296,7 +211,7 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
                     if (Arrays.equals(typed, passphrase)) {
                         locked = false;
                         FrameView back = java.util.Objects.requireNonNull(frame);
-                        root(back);
+                        show(back);
                         stage.setTitle(words.text(
                                 "window.title",
                                 java.util.Objects.requireNonNull(workplace).coach()));
@@ -307,7 +222,7 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
                 },
                 Optional.empty(),
                 this::quit);
-        root(view[0]);
+        show(view[0]);
         view[0].ready();
     }
 
@@ -324,7 +239,7 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
         if (!otherWords) {
             Look.dress(scene, settings);
             if (scene.getRoot() instanceof StartView) {
-                startPage();
+                entrance.startPage();
             }
             keepAwake();
             return;
@@ -345,7 +260,7 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
             workplace = other;
             showFrame(other);
         } else {
-            startPage();
+            entrance.startPage();
         }
     }
 
@@ -412,11 +327,7 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
                     enter(back.opened(), before.coach());
                     frame().ifPresent(f -> f.tell(wrong[0] == null ? words.text(done) : wrong[0]));
                 },
-                e -> {
-                    String[] what = Opening.told(e);
-                    startPage();
-                    tell(what[0], what[1]);
-                });
+                entrance::backAfter);
     }
 
     private record Reopened(Opening.Opened opened, char[] passphrase) {}
@@ -455,7 +366,7 @@ public final class DeskWindow implements FrameView.Actions, StartView.Actions {
     @Override
     public void leave() {
         closeRecord();
-        startPage();
+        entrance.startPage();
     }
 
     private void closeRecord() {

@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import javafx.application.Platform;
 import javafx.scene.Scene;
@@ -23,13 +22,13 @@ import org.drillsheaf.desk.setting.SettingsFile;
 import org.drillsheaf.desk.work.ThreadBackground;
 
 /**
- * Time from starting a process to its first painted window: the desk's first page beside an empty window of the same toolkit,
+ * Time, and processor time of the process, from its start to its first painted window: the desk's first page beside an empty window of the same toolkit,
  * whole processes in turn, each without and with an archive of loaded classes (which the launcher makes at the first run). No
  * test; {@code docs/benchmarks.md} says how to run it.
  */
 public final class FirstWindow {
-    private static final int ROUNDS = 5;
-    private static final String PAINTED = "painted";
+    private static final int ROUNDS = Integer.getInteger("rounds", 5);
+    private static final String PAINTED = "painted ";
 
     private FirstWindow() {}
 
@@ -40,12 +39,12 @@ public final class FirstWindow {
         }
         Path folder = Files.createTempDirectory("first-window");
         Path jars = jars(folder);
-        List<List<Double>> times = new ArrayList<>();
         String[] names = {"empty window", "desk", "empty window, archive", "desk, archive"};
+        List<List<Taken>> taken = new ArrayList<>();
         for (String name : names) {
-            times.add(new ArrayList<>());
+            taken.add(new ArrayList<>());
             if (name.endsWith("archive")) {
-                milliseconds(jars, what(name), "-XX:ArchiveClassesAtExit=" + archive(folder, name));
+                start(jars, what(name), "-XX:ArchiveClassesAtExit=" + archive(folder, name));
             }
         }
         for (int round = 0; round < ROUNDS; round++) {
@@ -53,21 +52,31 @@ public final class FirstWindow {
                 String sharing = names[i].endsWith("archive")
                         ? "-XX:SharedArchiveFile=" + archive(folder, names[i])
                         : "-Xshare:auto";
-                times.get(i).add(milliseconds(jars, what(names[i]), sharing));
+                taken.get(i).add(start(jars, what(names[i]), sharing));
             }
         }
         for (int i = 0; i < names.length; i++) {
-            double[] sorted = times.get(i).stream().mapToDouble(d -> d).sorted().toArray();
-            double empty =
-                    times.get(i / 2 * 2).stream().mapToDouble(d -> d).sorted().toArray()[ROUNDS / 2];
+            Taken median = median(taken.get(i));
+            Taken empty = median(taken.get(i / 2 * 2));
             System.out.printf(
-                    "%-24s median %5.0f ms, %.2f of the empty window; all: %s%n",
+                    "%-24s %5.0f ms, %.2f of the empty window; processor time %5.0f ms, %.2f of it%n",
                     names[i],
-                    sorted[ROUNDS / 2],
-                    sorted[ROUNDS / 2] / empty,
-                    Arrays.toString(Arrays.stream(sorted).mapToLong(Math::round).toArray()));
+                    median.clock(),
+                    median.clock() / empty.clock(),
+                    median.processor(),
+                    median.processor() / empty.processor());
         }
         System.exit(0);
+    }
+
+    /** Milliseconds up to the first painted window. */
+    private record Taken(double clock, double processor) {}
+
+    private static Taken median(List<Taken> taken) {
+        double[] clock = taken.stream().mapToDouble(Taken::clock).sorted().toArray();
+        double[] processor =
+                taken.stream().mapToDouble(Taken::processor).sorted().toArray();
+        return new Taken(clock[clock.length / 2], processor[processor.length / 2]);
     }
 
     private static String what(String name) {
@@ -102,8 +111,7 @@ public final class FirstWindow {
         return Path.of(System.getProperty("java.home"), "bin", tool).toString();
     }
 
-    private static double milliseconds(Path classPath, String what, String sharing)
-            throws IOException, InterruptedException {
+    private static Taken start(Path classPath, String what, String sharing) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(java("java")));
         ManagementFactory.getRuntimeMXBean().getInputArguments().stream()
                 .filter(argument -> argument.startsWith("-D"))
@@ -126,10 +134,10 @@ public final class FirstWindow {
             String line = lines.readLine();
             double taken = (System.nanoTime() - start) / 1e6;
             process.waitFor();
-            if (!PAINTED.equals(line)) {
+            if (line == null || !line.startsWith(PAINTED)) {
                 throw new IllegalStateException("the window of " + what + " was not painted: " + line);
             }
-            return taken;
+            return new Taken(taken, Double.parseDouble(line.substring(PAINTED.length())));
         }
     }
 
@@ -145,7 +153,7 @@ public final class FirstWindow {
                         Platform.requestNextPulse();
                         return;
                     }
-                    System.out.println(PAINTED);
+                    System.out.println(PAINTED + processor());
                     System.exit(0);
                 });
                 Platform.requestNextPulse();
@@ -153,6 +161,11 @@ public final class FirstWindow {
                 throw new IllegalStateException(e);
             }
         });
+    }
+
+    private static double processor() {
+        var system = (com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+        return system.getProcessCpuTime() / 1e6;
     }
 
     private static Scene empty(Stage stage) {

@@ -27,7 +27,7 @@ import org.drillsheaf.store.record.PartKey;
  * {@code docs/benchmarks.md} says how to run it.
  */
 public final class KeystrokeTimes {
-    private static final int WARM = 15;
+    private static final int WARM = 8;
 
     /** Fields of one value each that is limited and one that is full: their mixtures are all different programs to find. */
     private static final List<Flip> FLIPS = List.of(
@@ -35,8 +35,7 @@ public final class KeystrokeTimes {
             new Flip("Straight-leg raise, Left, °", "50", "95"),
             new Flip("Trunk rotation, Left, °", "20", "60"),
             new Flip("Hip internal rotation, Left, °", "10", "50"),
-            new Flip("Prone hip extension, Left, °", "-9", "25"),
-            new Flip("Standing toe touch, cm", "25", "0"));
+            new Flip("Prone hip extension, Left, °", "-9", "25"));
 
     private record Flip(String field, String limited, String full) {}
 
@@ -71,6 +70,7 @@ public final class KeystrokeTimes {
         desk.until("the first program is there", client::isBuiltForNow);
         List<Double> readings = new ArrayList<>();
         List<Double> programs = new ArrayList<>();
+        List<Double> toolkit = new ArrayList<>();
         int last = 0;
         // Gray's code: each step turns one field over, and no mixture comes twice.
         for (int i = 1; i < 1 << FLIPS.size(); i++) {
@@ -83,10 +83,12 @@ public final class KeystrokeTimes {
             if (i > WARM && times.isPresent()) {
                 readings.add(times.get()[0]);
                 programs.add(times.get()[1]);
+                toolkit.add(times.get()[2]);
             }
         }
         System.out.println(name + ", key to reading: " + summary(readings));
         System.out.println(name + ", key to program: " + summary(programs));
+        System.out.println(name + ", of that the toolkit's thread, processor time: " + summary(toolkit));
     }
 
     private static TextField field(DeskRun desk, String name) {
@@ -97,10 +99,13 @@ public final class KeystrokeTimes {
                 .orElseThrow();
     }
 
-    /** Milliseconds from the last key of a value to the frame with its reading, and to the frame with its program. */
+    /**
+     * Milliseconds from the last key of a value to the frame with its reading, to the frame with its program, and how long the
+     * toolkit's thread worked until then.
+     */
     private static Optional<double[]> key(DeskRun desk, ClientCase client, TextField field, String value)
             throws InterruptedException {
-        double[] times = {-1, -1};
+        double[] times = {-1, -1, -1};
         CountDownLatch done = new CountDownLatch(1);
         Runnable[] frame = new Runnable[1];
         boolean changed = DeskRun.fx(() -> {
@@ -112,6 +117,7 @@ public final class KeystrokeTimes {
             Optional<Evaluation> before = client.evaluation().get();
             ClientDraft old = client.draft().get();
             long start = System.nanoTime();
+            double thread = processor();
             press(field, value.charAt(value.length() - 1));
             ClientDraft wanted = client.draft().get();
             if (wanted.equals(old)) {
@@ -127,6 +133,7 @@ public final class KeystrokeTimes {
                 }
                 if (isRead && client.isBuiltForNow() && times[1] < 0) {
                     times[1] = since;
+                    times[2] = processor() - thread;
                     done.countDown();
                 }
             };

@@ -48,6 +48,7 @@ public final class Screenshots {
         visit();
         looks();
         clash();
+        drills();
         desk.press(KeyCode.ALT, KeyCode.DIGIT3);
         desk.untilSeen("How the window looks");
         pause(800);
@@ -59,27 +60,42 @@ public final class Screenshots {
     private void visit() {
         desk.click("Joaquín Mirande");
         desk.untilSeen("tests taken.");
-        pause(3500);
+        pause(500);
         photograph("screen");
         desk.press(KeyCode.CONTROL, KeyCode.DIGIT2);
-        pause(2500);
+        pause(500);
         photograph("reading");
         desk.press(KeyCode.CONTROL, KeyCode.DIGIT3);
         desk.untilSeen("drills in four phases");
-        pause(6000);
         desk.press(KeyCode.S);
-        pause(3000);
+        desk.untilSeen("What could take its place");
         photograph("program");
         desk.press(KeyCode.ESCAPE);
         desk.click("Sign program");
         desk.untilSeen("Signed by Tamsin Rook.");
         desk.press(KeyCode.CONTROL, KeyCode.DIGIT4);
         desk.untilSeen("as they are printed.");
-        pause(800);
         photograph("handout");
         desk.press(KeyCode.CONTROL, KeyCode.DIGIT5);
         pause(1000);
         photograph("progress");
+    }
+
+    private void drills() {
+        desk.press(KeyCode.ALT, KeyCode.DIGIT2);
+        desk.untilSeen("Copy drill");
+        desk.press(KeyCode.CONTROL, KeyCode.F);
+        desk.type("wall march");
+        desk.press(KeyCode.DOWN);
+        desk.untilSeen("Words and tags");
+        pause(6000);
+        photograph("drill");
+        desk.click("Pose and picture");
+        pause(4000);
+        photograph("pose");
+        look(s -> s.with(DeskSettings.Theme.DARK));
+        photograph("dark-pose");
+        look(s -> s.with(DeskSettings.Theme.LIGHT));
     }
 
     private void looks() {
@@ -100,7 +116,6 @@ public final class Screenshots {
         desk.untilSeen("Joaquín Mirande");
         desk.click("Joaquín Mirande");
         desk.untilSeen("pruebas hechas.");
-        pause(1500);
         photograph("spanish");
         look(s -> s.inLanguage("en"));
         desk.untilSeen("Joaquín Mirande");
@@ -133,7 +148,6 @@ public final class Screenshots {
             return true;
         });
         desk.untilSeen("Nothing fits");
-        pause(2500);
         photograph("clash");
     }
 
@@ -146,6 +160,12 @@ public final class Screenshots {
     }
 
     private void photograph(String name) {
+        for (int wait = 0;
+                wait < 100 && DeskRun.fx(() -> Seen.emptyWells(desk.scene().getRoot())) > 0;
+                wait++) {
+            pause(300);
+        }
+        pause(300);
         desk.photograph(out.resolve(name + ".png"), WIDTH, HEIGHT);
     }
 

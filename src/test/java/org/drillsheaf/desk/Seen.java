@@ -8,6 +8,7 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextInputControl;
+import org.drillsheaf.desk.picture.Well;
 
 /** What is to be seen in a scene graph. */
 public final class Seen {
@@ -77,6 +78,17 @@ public final class Seen {
             }
         });
         return found.size();
+    }
+
+    /** Number of places for pictures that are still empty. */
+    static int emptyWells(Node root) {
+        List<Node> wells = new ArrayList<>();
+        walk(root, node -> {
+            if (node instanceof Well && pictures(node) == 0) {
+                wells.add(node);
+            }
+        });
+        return wells.size();
     }
 
     /** What a screen reader says a control is called. */

@@ -178,6 +178,7 @@ public final class PersonView extends VBox {
 
     private void row(GridPane grid, int row, String key, javafx.scene.Node field) {
         Label label = Labels.text(words.text(key), "second");
+        label.setMinWidth(USE_PREF_SIZE);
         label.setLabelFor(field);
         grid.addRow(row, label, field);
     }

@@ -107,7 +107,7 @@ final class PhaseColumn extends VBox {
     }
 
     private HBox bar(String name, String weight, BarView bar, String number) {
-        Label label = Labels.text(name, "small", weight);
+        Label label = Labels.prose(name, "small", weight);
         HBox.setHgrow(label, Priority.ALWAYS);
         label.setMaxWidth(Double.MAX_VALUE);
         label.setMinWidth(40);
@@ -136,7 +136,8 @@ final class PhaseColumn extends VBox {
             Label text = Labels.prose(
                     words.text(met ? "program.gate-met" : "program.to-move-on", lines), "small", "second", "gate");
             text.setTooltip(new Tooltip(text.getText()));
-            text.setMinHeight(Region.USE_COMPUTED_SIZE);
+            // Where there is no drill to show there is room for all of it.
+            text.setMinHeight(plan.entries().isEmpty() ? Region.USE_PREF_SIZE : Region.USE_COMPUTED_SIZE);
             return text;
         });
     }

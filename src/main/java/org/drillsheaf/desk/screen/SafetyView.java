@@ -5,6 +5,7 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -123,7 +124,10 @@ final class SafetyView extends VBox {
                 Labels.text(
                         open > 0
                                 ? words.count("safety.open", open)
-                                : words.text("safety.status", safety.status().words()),
+                                : words.text(
+                                        "safety.status",
+                                        words.text("safety.is."
+                                                + safety.status().name().toLowerCase(Locale.ROOT))),
                         "second"),
                 Labels.spring());
         if (open == 0) {

@@ -58,6 +58,7 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
         scroll.getStyleClass().add("sheet");
         side = new ScrollPane(howTo);
         side.setFitToWidth(true);
+        side.setFitToHeight(true);
         side.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         pane.setCenter(scroll);
         pane.setRight(side);
