@@ -85,6 +85,11 @@ final class RecordTest {
     }
 
     @Test
+    void whoHasTheRecordOpenIsToldOnAServer() {
+        assertThat(store.openDesks()).hasSize(engine == Engines.SERVER ? 1 : 0);
+    }
+
+    @Test
     void aClientComesBackAsTheCommandLineReadsIt() {
         UUID client = odile(store);
         String kept = store.clients().load(client).orElseThrow().yaml();

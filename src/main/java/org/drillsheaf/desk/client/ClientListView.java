@@ -38,7 +38,8 @@ final class ClientListView extends BorderPane {
     private final Label count = Labels.text("", "second");
     private final Changes.Listening listening;
 
-    ClientListView(Workplace workplace, Consumer<UUID> open, Runnable newClient, Runnable printSeveral) {
+    ClientListView(
+            Workplace workplace, Consumer<UUID> open, Runnable newClient, Runnable printSeveral, Runnable guide) {
         this.workplace = workplace;
         this.words = workplace.words();
         this.searching = new Lane(workplace.background());
@@ -66,7 +67,16 @@ final class ClientListView extends BorderPane {
         setTop(top);
         list.setAccessibleText(words.text("place.clients"));
         list.setCellFactory(v -> new Row());
-        list.setPlaceholder(Labels.prose(words.text("clients.none"), "second"));
+        Button first = Buttons.plain(words.text("clients.guide"), guide);
+        Label none = Labels.prose("", "second");
+        none.textProperty()
+                .bind(javafx.beans.binding.Bindings.when(search.textProperty().isEmpty())
+                        .then(words.text("clients.nobody"))
+                        .otherwise(words.text("clients.none")));
+        VBox nobody = new VBox(12, none, first);
+        nobody.setAlignment(Pos.CENTER);
+        first.visibleProperty().bind(search.textProperty().isEmpty());
+        list.setPlaceholder(nobody);
         list.setOnKeyPressed(key -> {
             if (key.getCode() == KeyCode.ENTER) {
                 chosen(open);

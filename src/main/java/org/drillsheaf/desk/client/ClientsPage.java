@@ -53,7 +53,7 @@ public final class ClientsPage implements Page {
         this.printing = printing;
         this.evaluator = new Evaluator(workplace.knowledge());
         this.opening = new Lane(workplace.background());
-        this.list = new ClientListView(workplace, this::open, this::newClient, this::printSeveral);
+        this.list = new ClientListView(workplace, this::open, this::newClient, this::printSeveral, this::guide);
         pane.getStyleClass().add("page");
         pane.setCenter(list);
     }

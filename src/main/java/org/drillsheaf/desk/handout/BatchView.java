@@ -85,7 +85,9 @@ public final class BatchView extends VBox {
     }
 
     private void done(Batch.Outcome outcome) {
-        String counted = words.count("batch.done", outcome.printed().size());
+        String counted = outcome.printed().isEmpty()
+                ? words.text("batch.none")
+                : words.count("batch.done", outcome.printed().size());
         told.getChildren()
                 .setAll(Labels.prose(
                         outcome.stopped() ? words.text("batch.stopped") + " " + counted : counted, "bold"));
