@@ -18,6 +18,9 @@ final class FleshRoom {
     /** Making room in one place may take it in another. */
     static final int MOST_ROUNDS = 4;
 
+    /** A contact may be missed by this for the sake of room, statures: 1 cm at 1.75 m. */
+    static final double MOST_MISSED = .006;
+
     static final FleshRoom NOT_NEEDED = new FleshRoom(Map.of());
 
     /** Depth that is aimed at, as a share of the allowed one. */

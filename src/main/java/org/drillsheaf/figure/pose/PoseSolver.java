@@ -53,7 +53,11 @@ public final class PoseSolver {
                 break;
             }
             room = room.and(tooDeep);
-            solved = solveOnce(room.yielding(solved), build, room);
+            SolvedPose roomier = solveOnce(room.yielding(solved), build, room);
+            if (roomier.residual() > FleshRoom.MOST_MISSED) {
+                break;
+            }
+            solved = roomier;
         }
         return solved;
     }
