@@ -84,6 +84,9 @@ public final class Builder {
         if (!tooLittle.isEmpty()) {
             return new InPersonOnly(tooLittle);
         }
+        if (!exact.fits(task, settings.mostSteps()).orElse(true)) {
+            return new ClashFinder(needs, offers, catalogue, tasks, exact).find();
+        }
         Answer answer = exact.solve(task);
         if (answer.kind() == Answer.Kind.NOT_DECIDED) {
             return new Undecided(answer.looked(), answer.stopped());

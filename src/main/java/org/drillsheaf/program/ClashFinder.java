@@ -12,17 +12,22 @@ import org.drillsheaf.program.build.ExactBuilder;
 import org.drillsheaf.program.build.Valuation;
 
 /**
- * Finds a smallest set of requirements that cannot hold together: every single one, every two, every three; then, if all of
- * those can, what is left after letting go of one after the other. One object answers one question.
+ * Finds a smallest set of requirements that cannot hold together. A requirement without which everything else can hold is in every
+ * such set; to these are added one, two, three others, until they cannot hold. If no three are enough, the set is what is left after
+ * letting go of one requirement after the other. A question that is not decided in time never counts as a clash. One object answers
+ * one question.
  */
 final class ClashFinder {
-    private static final int LARGEST_TRIED = 3;
+    private static final int LARGEST_ADDED = 3;
+    private static final int MOST_QUESTIONS = 2_000;
+    private static final long STEPS_A_QUESTION = 500_000;
 
     private final Needs needs;
     private final TaskMaker tasks;
     private final ExactBuilder exact;
     private final List<Requirement> all;
     private boolean everythingDecided = true;
+    private int questions;
 
     ClashFinder(Needs needs, Offers offers, Catalogue catalogue, TaskMaker tasks, ExactBuilder exact) {
         this.needs = needs;
@@ -31,63 +36,76 @@ final class ClashFinder {
         this.all = Requirement.of(needs, offers, catalogue);
     }
 
+    /** Only for needs of which it is shown that nothing fits. */
     BuildResult find() {
         if (clash(List.of())) {
             return new InPersonOnly(
                     List.of("Even without any wish or limit of the client or coach no program holds the rules of the"
                             + " phases; too little is left to choose from."));
         }
-        List<Requirement> set = minimal();
-        List<Requirement> smaller = smallerThan(set.size());
-        List<Requirement> clash = smaller.isEmpty() ? set : smaller;
-        boolean smallest = everythingDecided && clash.size() <= LARGEST_TRIED + 1;
-        return new ClashSet(clash.stream().map(this::member).toList(), smallest);
+        List<Requirement> needed =
+                all.stream().filter(r -> fits(without(all, r))).toList();
+        List<Requirement> others = all.stream().filter(r -> !needed.contains(r)).toList();
+        for (int added = 0; added <= LARGEST_ADDED; added++) {
+            Optional<List<Requirement>> clash = firstClash(needed, others, 0, added);
+            if (clash.isPresent()) {
+                return clashSet(clash.get(), everythingDecided);
+            }
+        }
+        return clashSet(minimal(), false);
     }
 
-    /** Whether these alone, with every other requirement let go, leave no program. An undecided question counts as none. */
+    private ClashSet clashSet(List<Requirement> clash, boolean smallest) {
+        List<Requirement> inOrder = all.stream().filter(clash::contains).toList();
+        return new ClashSet(inOrder.stream().map(this::member).toList(), smallest);
+    }
+
+    private static List<Requirement> without(List<Requirement> requirements, Requirement one) {
+        return requirements.stream().filter(r -> !r.equals(one)).toList();
+    }
+
+    /** Whether it is shown that these alone, with every other requirement let go, leave no program. */
     private boolean clash(List<Requirement> kept) {
+        return !decided(kept).orElse(true);
+    }
+
+    /** Whether it is shown that these alone leave a program. */
+    private boolean fits(List<Requirement> kept) {
+        return decided(kept).orElse(false);
+    }
+
+    private Optional<Boolean> decided(List<Requirement> kept) {
         Set<Requirement> letGo = new HashSet<>(all);
         kept.forEach(letGo::remove);
-        Answer answer = exact.value(tasks.task(letGo));
-        if (answer.kind() == Answer.Kind.NOT_DECIDED) {
-            everythingDecided = false;
-        }
-        return answer.kind() == Answer.Kind.NOTHING_FITS;
+        Optional<Boolean> answer =
+                questions++ < MOST_QUESTIONS ? exact.fits(tasks.task(letGo), STEPS_A_QUESTION) : Optional.empty();
+        everythingDecided &= answer.isPresent();
+        return answer;
     }
 
     private List<Requirement> minimal() {
-        List<Requirement> kept = new ArrayList<>(all);
+        questions = 0;
+        List<Requirement> kept = all;
         for (Requirement one : all) {
-            List<Requirement> without = new ArrayList<>(kept);
-            without.remove(one);
-            if (clash(without)) {
-                kept = without;
+            if (clash(without(kept, one))) {
+                kept = without(kept, one);
             }
         }
         return kept;
     }
 
-    private List<Requirement> smallerThan(int size) {
-        for (int tried = 1; tried < size && tried <= LARGEST_TRIED; tried++) {
-            Optional<List<Requirement>> found = firstClash(new ArrayList<>(), 0, tried);
-            if (found.isPresent()) {
-                return found.get();
-            }
+    private Optional<List<Requirement>> firstClash(
+            List<Requirement> chosen, List<Requirement> others, int from, int added) {
+        if (added == 0) {
+            return clash(chosen) ? Optional.of(chosen) : Optional.empty();
         }
-        return List.of();
-    }
-
-    private Optional<List<Requirement>> firstClash(List<Requirement> chosen, int from, int size) {
-        if (chosen.size() == size) {
-            return clash(chosen) ? Optional.of(List.copyOf(chosen)) : Optional.empty();
-        }
-        for (int i = from; i < all.size(); i++) {
-            chosen.add(all.get(i));
-            Optional<List<Requirement>> found = firstClash(chosen, i + 1, size);
+        for (int i = from; i < others.size(); i++) {
+            List<Requirement> more = new ArrayList<>(chosen);
+            more.add(others.get(i));
+            Optional<List<Requirement>> found = firstClash(more, others, i + 1, added - 1);
             if (found.isPresent()) {
                 return found;
             }
-            chosen.remove(chosen.size() - 1);
         }
         return Optional.empty();
     }
@@ -103,7 +121,9 @@ final class ClashFinder {
         } else {
             then = answer.kind() == Answer.Kind.NOTHING_FITS
                     ? "Then something else still clashes."
-                    : "Whether a program then fits was not decided within the limit of the search.";
+                    : exact.fits(task, STEPS_A_QUESTION).orElse(false)
+                            ? "Then a program fits; how good it is was not worked out in time."
+                            : "Whether a program then fits was not decided within the limit of the search.";
         }
         return new ClashSet.Member(
                 requirement.who(), requirement.what(), requirement.remedy(), requirement.letGo(), then);

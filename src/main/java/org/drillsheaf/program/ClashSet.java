@@ -7,7 +7,7 @@ import org.drillsheaf.drill.Phase;
 /**
  * Requirements that cannot hold together: nothing fits.
  *
- * @param members at least one; letting go of any single one is enough
+ * @param members at least one; without any single one the others can hold together; there may be a second clash beside this one
  * @param smallest whether every smaller set was checked; if not, there may be a smaller one
  */
 public record ClashSet(List<Member> members, boolean smallest) implements BuildResult {

@@ -77,6 +77,55 @@ class ClashFinderTest {
         assertMinimal(needs, offers, clash);
     }
 
+    @Test
+    void whoOwnsNothingIsToldWhatToGet() {
+        Needs needs = needs("odile-farrant", "equipment: []", 20);
+        Offers offers = house.builder.offers(needs);
+
+        ClashSet clash = (ClashSet) house.builder.build(needs, offers);
+
+        assertThat(clash.smallest()).isTrue();
+        assertThat(clash.members()).allMatch(m -> m.who().equals("The client owns"));
+        assertThat(clash.members()).anyMatch(m -> m.then().startsWith("Then a program fits"));
+        assertMinimal(needs, offers, clash);
+    }
+
+    @Test
+    void noClashNamesWhatItDoesNotNeed() {
+        int clashes = 0;
+        for (String sample : List.of("odile-farrant", "edwin-tarrow", "vera-quill")) {
+            for (String owned : List.of("equipment: []", "equipment: [chair]", "equipment: [wall, pillow]")) {
+                for (int minutes : new int[] {5, 20}) {
+                    Needs needs = needs(sample, owned, minutes);
+                    Offers offers = house.builder.offers(needs);
+                    if (house.builder.build(needs, offers) instanceof ClashSet clash) {
+                        clashes++;
+                        assertMinimal(needs, offers, clash);
+                    }
+                }
+            }
+        }
+        assertThat(clashes).isGreaterThan(5);
+    }
+
+    @Test
+    void aBuilderThatMayTakeNoStepNamesNoClash() {
+        Needs needs = needs("odile-farrant", "equipment: []", 20);
+        Offers offers = house.builder.offers(needs);
+        ExactBuilder stopped = exact.stoppedBy(() -> true);
+        TaskMaker tasks = new TaskMaker(needs, offers, house.vocabulary.builder());
+
+        assertThat(stopped.fits(tasks.task(), ExactBuilder.USUAL_STEPS)).isEmpty();
+        assertThat(house.builder.stoppedBy(() -> true).build(needs, offers)).isInstanceOf(Undecided.class);
+    }
+
+    private Needs needs(String sample, String owned, int minutes) {
+        String yaml = House.text(java.nio.file.Path.of("samples/clients", sample + ".yaml"))
+                .replaceFirst("equipment: \\[[^\\]]*\\]", owned)
+                .replaceFirst("minutes-per-session: \\d+", "minutes-per-session: " + minutes);
+        return house.needs(house.client(yaml));
+    }
+
     private static Needs pin(Needs needs, String drill, Phase phase) {
         Pin pin = new Pin(Pin.Kind.MUST_HAVE, drill, Optional.of(phase), "");
         return HouseProgramsTest.with(
@@ -103,6 +152,6 @@ class ClashFinderTest {
     private boolean fits(TaskMaker tasks, List<Requirement> all, List<Requirement> kept) {
         Set<Requirement> letGo = new HashSet<>(all);
         kept.forEach(letGo::remove);
-        return exact.value(tasks.task(letGo)).found();
+        return exact.fits(tasks.task(letGo), ExactBuilder.USUAL_STEPS).orElseThrow();
     }
 }

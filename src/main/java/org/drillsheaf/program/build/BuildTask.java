@@ -52,6 +52,39 @@ public record BuildTask(
         }
     }
 
+    /** The same without anything that makes one program better than another: what is left is whether there is one. */
+    BuildTask withRulesOnly() {
+        return new BuildTask(
+                phases.stream()
+                        .map(p -> new PhaseTask(
+                                p.name(),
+                                List.of(),
+                                p.fewest(),
+                                p.most(),
+                                0,
+                                p.mostMinutes(),
+                                p.strongAtMost(),
+                                Set.of()))
+                        .toList(),
+                candidates.stream()
+                        .map(c -> new Candidate(
+                                c.id(),
+                                c.family(),
+                                c.level(),
+                                "",
+                                Set.of(),
+                                Map.of(),
+                                c.prerequisites(),
+                                c.freeEntry(),
+                                c.options()))
+                        .toList(),
+                carried,
+                taught,
+                before,
+                carriedBefore,
+                wants);
+    }
+
     /**
      * One phase.
      *

@@ -1,6 +1,7 @@
 package org.drillsheaf.program.build;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
 /** Finds the best drills for a task and proves it. Immutable and safe for several threads; the same task gives the same answer. */
@@ -56,6 +57,23 @@ public final class ExactBuilder {
     /** Only the value: which of several equally good programs is given does not matter to the caller. */
     public Answer value(BuildTask task) {
         return solve(task, false);
+    }
+
+    /**
+     * Whether any program at all holds every rule.
+     *
+     * @param mostSteps for this question; see the constructor
+     * @return empty when that was not decided within the steps, or stopped
+     */
+    public Optional<Boolean> fits(BuildTask task, long mostSteps) {
+        Model model = new Model(task.withRulesOnly());
+        Tally tally = new Tally(mostSteps, stopAsked);
+        PhaseMemo memo = new PhaseMemo(model, objective, tally);
+        SearchResult result = new ProgramSearch(model, objective, memo, tally, Long.MAX_VALUE).run();
+        if (result.found()) {
+            return Optional.of(true);
+        }
+        return result.capped() ? Optional.empty() : Optional.of(false);
     }
 
     private Answer solve(BuildTask task, boolean breakTies) {

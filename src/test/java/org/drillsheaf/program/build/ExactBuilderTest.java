@@ -26,6 +26,14 @@ class ExactBuilderTest {
             assertThat(answer.kind())
                     .as("seed %d", seed)
                     .isEqualTo(expected.isPresent() ? Answer.Kind.BEST : Answer.Kind.NOTHING_FITS);
+            assertThat(builder.fits(task, ExactBuilder.USUAL_STEPS))
+                    .as("seed %d", seed)
+                    .hasValue(expected.isPresent());
+            for (long steps = 1; steps < 1_000; steps *= 4) {
+                assertThat(builder.fits(task, steps).orElse(expected.isPresent()))
+                        .as("seed %d, at most %d steps", seed, steps)
+                        .isEqualTo(expected.isPresent());
+            }
             if (expected.isPresent()) {
                 fitting++;
                 assertThat(Valuation.unpacked(answer.value(), OBJECTIVE))
