@@ -121,6 +121,7 @@ final class PhaseColumn extends VBox {
             Label count = Labels.text(number, "small", weight);
             count.setMinWidth(Region.USE_PREF_SIZE);
             row.getChildren().add(count);
+            label.getStyleClass().add("goal-name");
         }
         row.getStyleClass().add("bar-row");
         return row;
