@@ -128,21 +128,6 @@ final class ClientRows {
         return rows == 1;
     }
 
-    static void insertClash(Handle handle, UUID key, UUID client, Part mine, long baseVersion) {
-        handle.createUpdate(
-                        """
-                        INSERT INTO clash (clash_key, client_key, part, base_version, body, saved_by, saved_at)
-                        VALUES (:key, :client, :part, :base, :body, :by, :at)""")
-                .bind("key", key)
-                .bind("client", client)
-                .bind("part", mine.key().text())
-                .bind("base", baseVersion)
-                .bind("body", mine.content().map(Content::text).orElse(null))
-                .bind("by", mine.savedBy())
-                .bind("at", mine.savedAt().atOffset(ZoneOffset.UTC))
-                .execute();
-    }
-
     /** Draws the columns of the list from the parts. */
     static void refreshSummary(Handle handle, UUID client) {
         JsonNode block = handle.createQuery(

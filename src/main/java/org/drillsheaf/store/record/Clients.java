@@ -209,7 +209,7 @@ public final class Clients {
             if (!written) {
                 return ClientRows.isThere(handle, save)
                         ? new SaveResult.Saved(baseVersion + 1)
-                        : clash(handle, client, part, baseVersion);
+                        : clashed(handle, client, part, baseVersion);
             }
             Optional<Content> old = before.flatMap(Part::content);
             Deed deed = content.isEmpty() ? Deed.REMOVED : old.isEmpty() ? Deed.ADDED : Deed.CHANGED;
@@ -221,66 +221,57 @@ public final class Clients {
         });
     }
 
-    private SaveResult clash(Handle handle, UUID client, Part mine, long baseVersion) {
-        Part theirs = ClientRows.part(handle, client, mine.key()).orElseThrow(() -> gone(client));
-        UUID key = UUID.randomUUID();
-        ClientRows.insertClash(handle, key, client, mine, baseVersion);
-        PartClash clash = new PartClash(
-                key,
-                client,
-                mine.key(),
-                base(handle, client, mine.key(), baseVersion),
-                theirs,
-                mine.content(),
-                mine.savedBy(),
-                mine.savedAt());
-        List<String> fields = ClientRows.names(
-                mine.key(), clash.fields().stream().map(PartClash.Field::path).toList());
-        audit.note(handle, List.of(note(mine.savedBy(), Deed.CLASHED, client, mine.key(), theirs.version(), fields)));
+    private SaveResult clashed(Handle handle, UUID client, Part mine, long baseVersion) {
+        PartClash clash = Clashes.keep(handle, client, mine, baseVersion);
+        List<String> fields = clash.fields().stream().map(PartClash.Field::path).toList();
+        audit.note(
+                handle,
+                List.of(note(
+                        mine.savedBy(),
+                        Deed.CLASHED,
+                        client,
+                        mine.key(),
+                        clash.theirs().version(),
+                        fields)));
         return new SaveResult.Clashed(clash);
     }
 
     /** Clashes of a client that nobody has settled yet, oldest first. */
     public List<PartClash> openClashes(UUID client) {
-        return database.read(handle -> handle.createQuery(
-                        "SELECT * FROM clash WHERE client_key = :client ORDER BY saved_at, clash_key")
-                .bind("client", client)
-                .map((row, context) -> {
-                    PartKey key = new PartKey(row.getString("part"));
-                    String body = row.getString("body");
-                    return new PartClash(
-                            row.getObject("clash_key", UUID.class),
-                            client,
-                            key,
-                            base(handle, client, key, row.getLong("base_version")),
-                            ClientRows.part(handle, client, key).orElseThrow(() -> gone(client)),
-                            body == null ? Optional.empty() : Optional.of(Content.parse(body)),
-                            row.getString("saved_by"),
-                            ClientRows.instant(row, "saved_at"));
-                })
-                .list());
+        return database.read(handle -> Clashes.open(handle, client));
     }
 
     /**
-     * Settles a clash: what was decided becomes the newest version, and the version that came second joins the old versions.
+     * Settles a clash: what came second becomes a version after all, and what was decided the newest one.
      *
      * @param decided built from both; may equal either
      * @return clashed again when the part was saved once more in between
      */
     public SaveResult settle(PartClash clash, Content decided, String who) {
-        SaveResult saved = put(
-                new PartSave(clash.client(), clash.part(), clash.theirs().version(), Optional.of(decided), who, now()));
-        if (saved instanceof SaveResult.Saved done) {
-            database.writeOnly(handle -> {
-                handle.createUpdate("DELETE FROM clash WHERE clash_key = :key")
-                        .bind("key", clash.key())
-                        .execute();
-                audit.note(
-                        handle,
-                        List.of(note(who, Deed.SETTLED, clash.client(), clash.part(), done.version(), List.of())));
-            });
-        }
-        return saved;
+        UUID client = clash.client();
+        PartKey key = clash.part();
+        long theirs = clash.theirs().version();
+        boolean isMine = clash.mine().equals(Optional.of(decided));
+        Part second = new Part(key, theirs + 1, clash.mine(), clash.mineBy(), clash.mineAt());
+        Part last = new Part(key, isMine ? theirs + 1 : theirs + 2, Optional.of(decided), who, now());
+        return database.write(handle -> {
+            boolean written = (isMine || ClientRows.updatePart(handle, client, second))
+                    && ClientRows.updatePart(handle, client, last);
+            if (!written) {
+                return clashed(handle, client, last, theirs);
+            }
+            if (key.equals(PartKey.CLIENT)) {
+                ClientRows.refreshSummary(handle, client);
+            }
+            Clashes.remove(handle, clash);
+            List<String> fields = changed(clash.theirs().content(), Optional.of(decided));
+            audit.note(
+                    handle,
+                    List.of(
+                            note(who, Deed.CHANGED, client, key, last.version(), fields),
+                            note(who, Deed.SETTLED, client, key, last.version(), List.of())));
+            return new SaveResult.Saved(last.version());
+        });
     }
 
     /** Every version of a part, newest first; removed ones too. */
@@ -302,18 +293,6 @@ public final class Clients {
         } catch (StoreFailure e) {
             return false;
         }
-    }
-
-    private static Optional<Content> base(Handle handle, UUID client, PartKey part, long version) {
-        return ClientRows.version(handle, client, part, version).flatMap(Part::content);
-    }
-
-    private static StoreFailure gone(UUID client) {
-        return new StoreFailure(
-                StoreFailure.Kind.REFUSED,
-                client.toString(),
-                "This client is no longer in the record",
-                "Look at the audit: the client was erased at another desk");
     }
 
     private static Note note(String who, Deed deed, UUID client, PartKey part, long version, List<String> fields) {
