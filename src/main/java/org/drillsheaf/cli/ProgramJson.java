@@ -86,6 +86,7 @@ final class ProgramJson {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("phase", phase.phase().id());
         phase.cost().ifPresent(cost -> json.put("cost", cost(cost)));
+        json.put("decided", phase.decided());
         json.put("words", phase.words());
         return json;
     }

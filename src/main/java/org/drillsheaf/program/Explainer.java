@@ -59,7 +59,7 @@ public final class Explainer {
         List<WhyNot.InPhase> phases = new ArrayList<>();
         for (PhaseNeeds phase : needs.ahead()) {
             if (tasks.dose(drill, phase.phase()).isPresent()) {
-                phases.add(new WhyNot.InPhase(phase.phase(), costOf(drill, phase.phase())));
+                phases.add(with(drill, phase.phase()));
             }
         }
         List<String> reasons =
@@ -88,12 +88,12 @@ public final class Explainer {
                 .anyMatch(p -> program.entry(p.phase(), drill).isPresent());
     }
 
-    private Optional<Cost> costOf(String drill, Phase phase) {
+    private WhyNot.InPhase with(String drill, Phase phase) {
         BuildTask task = tasks.task();
         List<BuildTask.Want> wants = new ArrayList<>(task.wants());
         wants.add(new BuildTask.Want(
                 drill, Optional.of(phase.ordinal() - needs.start().ordinal())));
-        return difference(new BuildTask(
+        Answer answer = exact.value(new BuildTask(
                 task.phases(),
                 task.candidates(),
                 task.carried(),
@@ -101,6 +101,8 @@ public final class Explainer {
                 task.before(),
                 task.carriedBefore(),
                 wants));
+        boolean decided = answer.kind() == Answer.Kind.BEST || answer.kind() == Answer.Kind.NOTHING_FITS;
+        return new WhyNot.InPhase(phase, difference(answer), decided);
     }
 
     /** What more minutes a session would gain. */
@@ -132,7 +134,10 @@ public final class Explainer {
     }
 
     private Optional<Cost> difference(BuildTask task) {
-        Answer answer = exact.value(task);
+        return difference(exact.value(task));
+    }
+
+    private Optional<Cost> difference(Answer answer) {
         return answer.found()
                 ? Optional.of(Cost.of(Valuation.unpacked(answer.value(), exact.objective()))
                         .minus(program.proof().value()))

@@ -12,11 +12,17 @@ import org.drillsheaf.drill.Phase;
  */
 public record WhyNot(String drill, List<String> reasons, List<InPhase> phases) {
 
-    /** @param cost empty when no program holds the drill there */
-    public record InPhase(Phase phase, Optional<Cost> cost) {
+    /**
+     * @param cost empty when no program was found that holds the drill there
+     * @param decided whether the search came to its end; if not, a program may cost less than that, or exist where none was found
+     */
+    public record InPhase(Phase phase, Optional<Cost> cost, boolean decided) {
         public String words() {
-            return phase.title() + ": "
-                    + cost.map(Cost::words).orElse("no program holds it there with all you asked for");
+            String words = decided
+                    ? cost.map(Cost::words).orElse("no program holds it there with all you asked for")
+                    : cost.map(c -> "at most " + c.words() + "; the search ended before the proof")
+                            .orElse("the search ended before it was known whether a program can hold it there");
+            return phase.title() + ": " + words;
         }
     }
 

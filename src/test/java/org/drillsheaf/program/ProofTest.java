@@ -2,6 +2,8 @@ package org.drillsheaf.program;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
+import org.drillsheaf.drill.Phase;
 import org.junit.jupiter.api.Test;
 
 /** What a program says about how good it is. */
@@ -42,5 +44,18 @@ class ProofTest {
         assertThat(new Proof(VALUE, VALUE, 120, 500, 400, false, false).words())
                 .startsWith("Proved best")
                 .endsWith("Other programs are as good; not all of them were compared by name.");
+    }
+
+    @Test
+    void aQuestionThatWasNotDecidedIsNotAnsweredWithNo() {
+        Phase settle = Phase.SETTLE;
+        Cost three = new Cost(3, 0, 0, 0, 0, 0);
+
+        assertThat(new WhyNot.InPhase(settle, Optional.empty(), true).words())
+                .isEqualTo("Settle: no program holds it there with all you asked for");
+        assertThat(new WhyNot.InPhase(settle, Optional.empty(), false).words())
+                .isEqualTo("Settle: the search ended before it was known whether a program can hold it there");
+        assertThat(new WhyNot.InPhase(settle, Optional.of(three), false).words())
+                .isEqualTo("Settle: at most 3 points of weighted coverage less; the search ended before the proof");
     }
 }
