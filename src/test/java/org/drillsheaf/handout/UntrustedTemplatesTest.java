@@ -93,6 +93,8 @@ class UntrustedTemplatesTest {
                         + "<image xmlns:xlink=\"http://www.w3.org/1999/xlink\" xlink:href=\"HTTP/x.png\" width=\"9\" height=\"9\"/></svg></fo:instream-foreign-object>",
                 "<fo:instream-foreign-object fox:alt-text=\"x\"><svg xmlns=\"http://www.w3.org/2000/svg\" width=\"9\" height=\"9\">"
                         + "<script type=\"application/ecmascript\">java.lang.Runtime.getRuntime().exec('id')</script></svg></fo:instream-foreign-object>",
+                "<fo:block font-family=\"FILE/secret.ttf\">x</fo:block>",
+                "<fo:block font-family=\"url('HTTP/font.ttf')\">x</fo:block>",
                 "<fo:block><fo:inline>not closed</fo:block>",
             })
     void pageThatReachesOutIsRefused(String attack) {

@@ -1,21 +1,36 @@
 package org.drillsheaf.handout.press;
 
 import java.text.Normalizer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Makes any text fit for a page: composed letters, and nothing that a page description or a font cannot hold. */
 final class TextFilter {
+    /** Twice as long as finds room in a title; ideographs break anywhere by themselves. */
+    private static final Pattern ENDLESS_WORD = Pattern.compile("[^\\s\\p{IsIdeographic}]{31,}");
+
+    private static final Pattern AS_MUCH_AS_A_LINE_HOLDS = Pattern.compile(".{15}(?=.)");
+
     private TextFilter() {}
 
     static String clean(String text) {
         StringBuilder kept = new StringBuilder(text.length());
         text.codePoints().forEach(point -> {
-            if (point == '\t' || point == '\n' || point == '\r') {
+            if (point == '\t' || point == '\n' || point == '\r' || point == 0x2028 || point == 0x2029) {
                 kept.append(' ');
             } else if (isPrintable(point)) {
                 kept.appendCodePoint(point);
             }
         });
-        return Normalizer.normalize(kept, Normalizer.Form.NFC);
+        return broken(Normalizer.normalize(kept, Normalizer.Form.NFC));
+    }
+
+    /** A word that no line can hold is broken, so that it does not leave the page. */
+    private static String broken(String text) {
+        return ENDLESS_WORD
+                .matcher(text)
+                .replaceAll(word -> Matcher.quoteReplacement(
+                        AS_MUCH_AS_A_LINE_HOLDS.matcher(word.group()).replaceAll("$0 ")));
     }
 
     private static boolean isPrintable(int point) {

@@ -76,7 +76,7 @@ final class PlainPipeline {
         return text.toString();
     }
 
-    private static String svg(Picture picture) {
+    static String svg(Picture picture) {
         try {
             var document =
                     DocumentBuilderFactory.newInstance().newDocumentBuilder().getDOMImplementation();
