@@ -10,6 +10,7 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.input.KeyCode;
@@ -161,6 +162,10 @@ public final class DrillPage extends BorderPane {
         ToggleButton printed = Optional.ofNullable(tabs.get(Tab.PRINTED)).orElseThrow();
         printed.setVisible(narrow);
         printed.setManaged(narrow);
+        getStyleClass().remove("little");
+        if (narrow) {
+            getStyleClass().add("little");
+        }
         boolean beside = !narrow && (open == Tab.WORDS || open == Tab.TRANSLATIONS);
         setRight(beside ? block : null);
         if (open == Tab.PRINTED && narrow) {
@@ -173,11 +178,22 @@ public final class DrillPage extends BorderPane {
     private Node make(Tab tab) {
         return switch (tab) {
             case WORDS -> new DrillForm(model, drillWords, words);
-            case POSE -> new PoseView(new PoseModel(model.draft(), words, background), words, background);
+            case POSE -> scrolled(new PoseView(new PoseModel(model.draft(), words, background), words, background));
             case TRANSLATIONS -> new TranslationsView(model, words);
             case VERSIONS -> new VersionsView(model, words);
             case PRINTED -> new VBox();
         };
+    }
+
+    /** With large letters the pose needs more room than there is; then it moves sideways, and the window stays whole. */
+    private static ScrollPane scrolled(Node pose) {
+        ScrollPane scroll = new ScrollPane(pose);
+        scroll.setFitToHeight(true);
+        scroll.setFitToWidth(true);
+        scroll.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.setFocusTraversable(false);
+        scroll.setMinWidth(0);
+        return scroll;
     }
 
     private void showHead() {
