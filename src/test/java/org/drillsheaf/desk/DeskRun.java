@@ -271,7 +271,7 @@ public final class DeskRun implements AutoCloseable {
             fx(() -> {
                 Bounds view = around.get().localToScreen(around.get().getBoundsInLocal());
                 Robot robot = new Robot();
-                robot.mouseMove(view.getCenterX(), view.getCenterY());
+                robot.mouseMove(view.getMinX() + 6, view.getCenterY()); // in the middle a text area may take the wheel
                 robot.mouseWheel(-way); // the robot without a display counts the other way round
                 return true;
             });
