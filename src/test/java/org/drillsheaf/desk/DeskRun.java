@@ -272,10 +272,14 @@ public final class DeskRun implements AutoCloseable {
                 Bounds view = around.get().localToScreen(around.get().getBoundsInLocal());
                 Robot robot = new Robot();
                 robot.mouseMove(view.getMinX() + 6, view.getCenterY()); // in the middle a text area may take the wheel
-                robot.mouseWheel(-way); // the robot without a display counts the other way round
+                // the robot without a display counts the other way round, and in dots: a notch of a wheel is some 40
+                robot.mouseWheel(-way * 40);
                 return true;
             });
             settle();
+        }
+        if (around.isPresent()) {
+            throw new AssertionError("the wheel does not bring “" + Seen.name(node) + "” into sight");
         }
     }
 

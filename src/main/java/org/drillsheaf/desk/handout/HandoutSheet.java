@@ -131,8 +131,6 @@ public final class HandoutSheet implements Sheet {
         printer.setAccessibleText(words.text("handout.printer"));
         printer.setPromptText(words.text("handout.printer"));
         printer.setMaxWidth(Double.MAX_VALUE);
-        javafx.scene.layout.Region room = new javafx.scene.layout.Region();
-        room.setMinHeight(12);
         VBox out = new VBox(
                 8,
                 printer,
@@ -141,7 +139,7 @@ public final class HandoutSheet implements Sheet {
                 state,
                 Labels.prose(words.text("handout.keeps"), "small", "third"));
         print.setMaxWidth(Double.MAX_VALUE);
-        VBox all = new VBox(12, list, grid, new NoteView(model.client()), room, out);
+        VBox all = new VBox(12, list, grid, out, new NoteView(model.client()));
         all.getStyleClass().add("choices");
         ScrollPane scroll = new ScrollPane(all);
         scroll.setFitToWidth(true);
