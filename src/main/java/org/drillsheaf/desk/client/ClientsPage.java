@@ -68,13 +68,15 @@ public final class ClientsPage implements Page {
     }
 
     private void printSeveral() {
-        Region panel = printing.make(workplace, list::found, () -> {
-            pane.setRight(null);
-            list.ready();
-        });
+        Region panel = printing.make(workplace, list::found, this::closePanel);
         pane.setRight(panel);
         panel.applyCss();
         panel.requestFocus();
+    }
+
+    private void closePanel() {
+        pane.setRight(null);
+        list.ready();
     }
 
     /** Opens a client's page at the last visit. */
@@ -165,7 +167,7 @@ public final class ClientsPage implements Page {
                 Content.emptyMap(),
                 Content.emptyList(),
                 this::add,
-                () -> pane.setRight(null));
+                this::closePanel);
         pane.setRight(person);
         person.ready();
     }
