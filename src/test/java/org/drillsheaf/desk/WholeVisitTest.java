@@ -121,6 +121,7 @@ class WholeVisitTest {
 
     private static void typeInto(DeskRun desk, String field, String text) {
         desk.click(field);
+        desk.until("“" + field + "” has the focus", () -> desk.scene().getFocusOwner() instanceof TextField);
         desk.type(text);
     }
 
