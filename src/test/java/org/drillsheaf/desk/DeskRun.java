@@ -12,6 +12,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
@@ -292,11 +293,23 @@ public final class DeskRun implements AutoCloseable {
         return Optional.empty();
     }
 
-    /** Lets the toolkit take what has just arrived, and paint. */
+    /**
+     * Lets the toolkit take what has just arrived, and lay it out: a control that is not laid out yet hears no key and no click.
+     * A window that has gone is not waited for.
+     */
     public void settle() {
-        for (int i = 0; i < 2; i++) {
-            fx(() -> true);
-        }
+        CompletableFuture<Boolean> laidOut = new CompletableFuture<>();
+        Runnable once = () -> laidOut.complete(true);
+        fx(() -> {
+            scene().addPostLayoutPulseListener(once);
+            Platform.requestNextPulse();
+            return true;
+        });
+        laidOut.completeOnTimeout(false, 1, TimeUnit.SECONDS).join();
+        fx(() -> {
+            scene().removePostLayoutPulseListener(once);
+            return true;
+        });
     }
 
     /** The window as it is painted now. */
