@@ -17,8 +17,8 @@ import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
-import javafx.util.StringConverter;
 import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.look.Named;
 import org.drillsheaf.desk.words.Words;
 
 /** The visits of a client on a line that is drawn to scale in time. One visit is chosen; a planned one is dashed. */
@@ -58,17 +58,7 @@ public final class VisitLine extends Pane {
         getStyleClass().add("visit-line");
         setAccessibleText(words.text("visits.name"));
         choice.setAccessibleText(words.text("visits.name"));
-        choice.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(LocalDate date) {
-                return date == null ? "" : names.getOrDefault(date, words.day(date));
-            }
-
-            @Override
-            public LocalDate fromString(String text) {
-                throw new UnsupportedOperationException("the list cannot be typed into");
-            }
-        });
+        choice.setConverter(new Named<>(date -> names.getOrDefault(date, words.day(date))));
         choice.setOnAction(e -> {
             if (!showing && choice.getValue() != null) {
                 chosen.accept(choice.getValue());

@@ -22,6 +22,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.look.Named;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.drill.DrillStatus;
 import org.drillsheaf.drill.DrillWords;
@@ -211,21 +212,10 @@ public final class DrillForm extends ScrollPane {
         value.getItems().setAll(1, 2, 3);
         goal.setAccessibleText(words.text("form.goal"));
         value.setAccessibleText(words.text("form.strength"));
-        goal.setConverter(new javafx.util.StringConverter<>() {
-            @Override
-            public String toString(String id) {
-                return id == null
-                        ? ""
-                        : Optional.ofNullable(drillWords.goals().get(id))
-                                .map(g -> g.name().best(languages()))
-                                .orElse(id);
-            }
-
-            @Override
-            public String fromString(String text) {
-                throw new UnsupportedOperationException("the list cannot be typed into");
-            }
-        });
+        goal.setConverter(
+                new Named<>(id -> Optional.ofNullable(drillWords.goals().get(id))
+                        .map(g -> g.name().best(languages()))
+                        .orElse(id)));
         Runnable show = () -> {
             List<String> now = List.copyOf(model.goals().keySet());
             if (!goal.getItems().equals(now)) {
