@@ -14,6 +14,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
@@ -298,16 +299,22 @@ public final class DeskRun implements AutoCloseable {
      * A window that has gone is not waited for.
      */
     public void settle() {
+        settle(this::scene);
+    }
+
+    /** The same for the scene that a window shows now. */
+    static void settle(Supplier<Scene> shown) {
         CompletableFuture<Boolean> laidOut = new CompletableFuture<>();
         Runnable once = () -> laidOut.complete(true);
-        fx(() -> {
-            scene().addPostLayoutPulseListener(once);
+        Scene scene = fx(() -> {
+            Scene now = shown.get();
+            now.addPostLayoutPulseListener(once);
             Platform.requestNextPulse();
-            return true;
+            return now;
         });
         laidOut.completeOnTimeout(false, 1, TimeUnit.SECONDS).join();
         fx(() -> {
-            scene().removePostLayoutPulseListener(once);
+            scene.removePostLayoutPulseListener(once);
             return true;
         });
     }

@@ -69,6 +69,7 @@ public final class Window implements AutoCloseable {
     /** Presses keys together, the last one while the others are held. */
     public void press(KeyCode... keys) {
         until("the window has the keys", stage::isFocused);
+        settle();
         on(() -> {
             Robot robot = new Robot();
             for (KeyCode key : keys) {
@@ -85,6 +86,7 @@ public final class Window implements AutoCloseable {
     /** Types letters into what has the focus. */
     public void type(String text) {
         until("something has the focus", () -> scene().getFocusOwner() != null);
+        settle();
         for (char letter : text.toCharArray()) {
             on(() -> {
                 javafx.event.Event.fireEvent(
@@ -132,9 +134,7 @@ public final class Window implements AutoCloseable {
     }
 
     private void settle() {
-        for (int i = 0; i < 2; i++) {
-            on(() -> true);
-        }
+        DeskRun.settle(this::scene);
     }
 
     /** Things one can use that a screen reader could not name. */
