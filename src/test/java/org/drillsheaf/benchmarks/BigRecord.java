@@ -121,6 +121,7 @@ final class BigRecord implements Closeable {
                 .setDataDirectory(Files.createDirectories(KEPT.resolve("server")))
                 .setCleanDataDirectory(false)
                 .setServerConfig("fsync", "on")
+                .setServerConfig("synchronous_commit", "on")
                 .start();
         String root = "jdbc:postgresql://localhost:" + server.getPort() + "/";
         try (Connection connection = DriverManager.getConnection(root + "postgres", "postgres", "")) {
