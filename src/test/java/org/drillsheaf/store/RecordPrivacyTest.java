@@ -6,10 +6,15 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.drillsheaf.store.sql.Passphrase;
+import org.drillsheaf.store.sql.StoreAddress;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Nobody who finds the files, the logs or the temporary files of a desk reads a client's or a coach's name there. */
@@ -46,6 +51,27 @@ final class RecordPrivacyTest {
         assertThat(Files.list(record)).as("there was something to look through").isNotEmpty();
         Files.writeString(logs.resolve("proof.log"), "saved Odile Farrant");
         assertThat(namesInClear()).as("a name is found where there is one").hasSize(1);
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void onlyTheOwnerMayReadTheFileAndItsBackups() throws Exception {
+        StoreAddress.File file = (StoreAddress.File) Engines.FILE.address(folder);
+        try (Passphrase passphrase = Engines.passphrase();
+                Store store = Store.create(file, passphrase, Engines.CLOCK)) {
+            store.clients().add(Engines.client("odile-farrant"), "Tamsin Rook");
+            store.backups().make();
+        }
+        try (Stream<Path> files = Files.walk(folder)) {
+            List<Path> kept = files.filter(one -> one.toString().endsWith(StoreAddress.File.SUFFIX))
+                    .toList();
+            assertThat(kept).hasSizeGreaterThan(1);
+            for (Path one : kept) {
+                assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(one)))
+                        .as(one.toString())
+                        .isEqualTo("rw-------");
+            }
+        }
     }
 
     private List<Path> namesInClear() throws IOException {

@@ -7,8 +7,11 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFilePermission;
 import java.sql.SQLException;
 import java.util.Arrays;
+import java.util.Optional;
+import java.util.Set;
 import java.util.zip.ZipInputStream;
 import javax.sql.DataSource;
 import org.h2.engine.SessionLocal;
@@ -77,7 +80,16 @@ public final class Database implements AutoCloseable {
                     "There is already a record here",
                     "Open it, or name another file for the new one");
         }
-        return connect(address, passphrase, "");
+        Database database = connect(address, passphrase, "");
+        if (address instanceof StoreAddress.File file) {
+            try {
+                FileRights.ownerOnly(file.file());
+            } catch (IOException e) {
+                database.close();
+                throw Complaints.of(e, file);
+            }
+        }
+        return database;
     }
 
     /** Opens what is there. */
@@ -249,6 +261,7 @@ public final class Database implements AutoCloseable {
                 try (ZipInputStream packed = new ZipInputStream(Files.newInputStream(zip))) {
                     packed.getNextEntry();
                     Files.copy(packed, copy.file());
+                    FileRights.ownerOnly(copy.file());
                 }
             } finally {
                 Files.deleteIfExists(zip); // on a full disk most of all
@@ -327,7 +340,7 @@ public final class Database implements AutoCloseable {
             if (isBroken && engine == Engine.H2) {
                 execute("SHUTDOWN IMMEDIATELY");
             } else if (holdsErased || engine == Engine.H2 && isMostlyGaps()) {
-                execute("SHUTDOWN COMPACT");
+                compact();
             }
         } catch (StoreFailure e) {
             if (!isBroken && e.kind() != StoreFailure.Kind.CLOSED) { // its own connection is closed with all others
@@ -336,6 +349,20 @@ public final class Database implements AutoCloseable {
         } finally {
             pool.close();
             passphrase.close();
+        }
+    }
+
+    /** Writes the file anew, as it is closed; whoever might read it before, and nobody else, may read the new one. */
+    private void compact() {
+        StoreAddress.File kept = (StoreAddress.File) address;
+        try {
+            Optional<Set<PosixFilePermission>> rights = FileRights.of(kept.file());
+            execute("SHUTDOWN COMPACT");
+            if (rights.isPresent()) {
+                FileRights.give(kept.file(), rights.get());
+            }
+        } catch (IOException e) {
+            throw Complaints.of(e, kept);
         }
     }
 }
