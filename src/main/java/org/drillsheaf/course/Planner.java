@@ -1,11 +1,15 @@
 package org.drillsheaf.course;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.drillsheaf.program.BuildResult;
+import org.drillsheaf.program.Builder;
 import org.drillsheaf.program.Needs;
+import org.drillsheaf.program.Offers;
 import org.drillsheaf.program.Program;
 import org.drillsheaf.program.Undecided;
 
@@ -15,6 +19,8 @@ import org.drillsheaf.program.Undecided;
  */
 public final class Planner {
     private static final int REMEMBERED = 24;
+    /** A client's conditions seldom change from key to key; visits may differ, since weeks are counted. */
+    private static final int JUDGED = 4;
 
     private final Knowledge knowledge;
     private final Map<Needs, BuildResult> built = new LinkedHashMap<>(32, 0.75f, true) {
@@ -25,6 +31,9 @@ public final class Planner {
             return size() > REMEMBERED;
         }
     };
+
+    /** The last first. */
+    private final Deque<Offers> judged = new ArrayDeque<>();
 
     public Planner(Knowledge knowledge) {
         this.knowledge = knowledge;
@@ -71,13 +80,32 @@ public final class Planner {
                 return known;
             }
         }
-        BuildResult result = knowledge.builder().stoppedBy(stopAsked).build(needs);
+        Builder builder = knowledge.builder().stoppedBy(stopAsked);
+        BuildResult result = builder.build(needs, offers(needs, builder));
         if (!isStopped(result)) {
             synchronized (built) {
                 built.put(needs, result);
             }
         }
         return result;
+    }
+
+    private Offers offers(Needs needs, Builder builder) {
+        Optional<Offers> known;
+        synchronized (judged) {
+            known = judged.stream()
+                    .filter(o -> o.areJudgedFor(needs.safety()))
+                    .findFirst();
+        }
+        Offers offers = known.isPresent() ? builder.offers(needs, known.get()) : builder.offers(needs);
+        synchronized (judged) {
+            judged.removeIf(o -> o.areJudgedFor(needs.safety()));
+            judged.addFirst(offers);
+            while (judged.size() > JUDGED) {
+                judged.removeLast();
+            }
+        }
+        return offers;
     }
 
     private static boolean isStopped(BuildResult result) {

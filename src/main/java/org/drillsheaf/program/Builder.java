@@ -57,6 +57,18 @@ public final class Builder {
         return Offers.of(catalogue, safety, needs);
     }
 
+    /**
+     * The same without judging poses again.
+     *
+     * @param judged for the same conditions, by this catalogue
+     */
+    public Offers offers(Needs needs, Offers judged) {
+        if (!judged.areJudgedFor(needs.safety())) {
+            throw new IllegalArgumentException("judged for other conditions");
+        }
+        return judged.again(catalogue, needs);
+    }
+
     /** Answers questions about a program that was built for these needs and offers. */
     public Explainer explainer(Needs needs, Offers offers, Program program) {
         return new Explainer(catalogue, settings, exact, needs, offers, program);

@@ -7,6 +7,7 @@ import java.util.Set;
 import org.drillsheaf.drill.Catalogue;
 import org.drillsheaf.drill.Drill;
 import org.drillsheaf.drill.EquipmentItem;
+import org.drillsheaf.drill.safety.ClientSafety;
 import org.drillsheaf.drill.safety.Judgement;
 import org.drillsheaf.drill.safety.Measure;
 import org.drillsheaf.drill.safety.Reason;
@@ -18,9 +19,11 @@ public final class Offers {
     /** House rule; no source. */
     private static final double UPRIGHT_DEGREES = 5;
 
+    private final ClientSafety judgedFor;
     private final List<Offer> all;
 
-    private Offers(List<Offer> all) {
+    private Offers(ClientSafety judgedFor, List<Offer> all) {
+        this.judgedFor = judgedFor;
         this.all = List.copyOf(all);
     }
 
@@ -30,14 +33,21 @@ public final class Offers {
             Judgement judgement = safety.judge(drill, needs.safety());
             offers.add(new Offer(judgement, barriers(judgement, catalogue, needs)));
         }
-        return new Offers(offers);
+        return new Offers(needs.safety(), offers);
     }
 
-    /** The same drills for other equipment or positions, without judging them again. */
+    /** The same drills for other equipment, positions or a reading that bars others, without judging them again. */
     Offers again(Catalogue catalogue, Needs needs) {
-        return new Offers(all.stream()
-                .map(o -> new Offer(o.judgement(), barriers(o.judgement(), catalogue, needs)))
-                .toList());
+        return new Offers(
+                judgedFor,
+                all.stream()
+                        .map(o -> new Offer(o.judgement(), barriers(o.judgement(), catalogue, needs)))
+                        .toList());
+    }
+
+    /** Whether the drills were judged for a client with just these conditions. */
+    public boolean areJudgedFor(ClientSafety safety) {
+        return judgedFor.equals(safety);
     }
 
     public List<Offer> all() {
