@@ -93,9 +93,7 @@ public final class Planner {
     private Offers offers(Needs needs, Builder builder) {
         Optional<Offers> known;
         synchronized (judged) {
-            known = judged.stream()
-                    .filter(o -> o.areJudgedFor(needs.safety()))
-                    .findFirst();
+            known = judged.stream().filter(o -> o.areJudgedFor(needs.safety())).findFirst();
         }
         Offers offers = known.isPresent() ? builder.offers(needs, known.get()) : builder.offers(needs);
         synchronized (judged) {

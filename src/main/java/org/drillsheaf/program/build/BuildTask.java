@@ -52,6 +52,22 @@ public record BuildTask(
         }
     }
 
+    /** The drill of this id, if the client may do it at all. */
+    Optional<Candidate> candidate(String id) {
+        int low = 0;
+        int high = candidates.size() - 1;
+        while (low <= high) {
+            int middle = (low + high) >>> 1;
+            int order = candidates.get(middle).id().compareTo(id);
+            if (order == 0) {
+                return Optional.of(candidates.get(middle));
+            }
+            low = order < 0 ? middle + 1 : low;
+            high = order < 0 ? high : middle - 1;
+        }
+        return Optional.empty();
+    }
+
     /** The same without anything that makes one program better than another: what is left is whether there is one. */
     BuildTask withRulesOnly() {
         return new BuildTask(

@@ -23,6 +23,7 @@ final class Chain {
     private final Model model;
     private final PhaseMemo memo;
     private final Tally tally;
+    private final long[] positions;
     private final Choice[] forced;
     private final Choice[] forbidden;
     private final long limit;
@@ -45,12 +46,13 @@ final class Chain {
     record Found(long value, Choice @Nullable [] chosen) {}
 
     /** @param below only choices with a smaller value count */
-    Chain(Model model, PhaseMemo memo, Tally tally, Choice[] forced, Choice[] forbidden, long below) {
+    Chain(Model model, PhaseMemo memo, Tally tally, Node node, long below) {
         this.model = model;
         this.memo = memo;
         this.tally = tally;
-        this.forced = forced;
-        this.forbidden = forbidden;
+        this.positions = node.positions;
+        this.forced = node.forced;
+        this.forbidden = node.forbidden;
         this.limit = below;
         before = new long[model.phases.size() + 1];
     }
@@ -93,7 +95,7 @@ final class Chain {
     }
 
     private PhaseAnswer cost(int phase, Choice more, long below) {
-        return memo.solve(phase, forced[phase].union(more), forbidden[phase], below);
+        return memo.solve(phase, positions[phase], forced[phase].union(more), forbidden[phase], below);
     }
 
     /** The sets that the phase can share with the one before it. */
@@ -128,11 +130,15 @@ final class Chain {
             Choice own = own(phase, right);
             Choice other = phase == 0 ? Choice.EMPTY : own(phase - 1, Choice.EMPTY);
             for (int drill : model.carriable(phase)) {
-                if (!forbidden[phase].has(drill) && (phase == 0 || !forbidden[phase - 1].has(drill))) {
+                if (canStand(phase, drill) && (phase == 0 || canStand(phase - 1, drill))) {
                     drills.add(drill);
                 }
             }
             drills.sort(Comparator.comparingInt(d -> (own.has(d) ? 0 : 1) + (other.has(d) ? 0 : 1)));
+        }
+
+        private boolean canStand(int where, int drill) {
+            return (model.phases.get(where).positionOf(drill) & positions[where]) != 0 && !forbidden[where].has(drill);
         }
 
         private Choice own(int of, Choice more) {

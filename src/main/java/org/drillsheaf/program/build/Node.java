@@ -7,6 +7,9 @@ import org.jspecify.annotations.Nullable;
  * into the tree, except that its bound is made exact.
  */
 final class Node {
+    /** Positions that each phase may use, one bit each. */
+    final long[] positions;
+
     final Choice[] forced;
     final Choice[] forbidden;
     /** For each junction the first place in its carry order that may still be picked. */
@@ -18,7 +21,14 @@ final class Node {
     private Chain.@Nullable Found found;
 
     private Node(
-            Choice[] forced, Choice[] forbidden, int[] carryFrom, Chain.@Nullable Found found, int depth, long bound) {
+            long[] positions,
+            Choice[] forced,
+            Choice[] forbidden,
+            int[] carryFrom,
+            Chain.@Nullable Found found,
+            int depth,
+            long bound) {
+        this.positions = positions;
         this.forced = forced;
         this.forbidden = forbidden;
         this.carryFrom = carryFrom;
@@ -30,11 +40,25 @@ final class Node {
     static Node root(int phases) {
         Choice[] none = new Choice[phases];
         java.util.Arrays.fill(none, Choice.EMPTY);
-        return new Node(none, none.clone(), new int[phases], null, 0, 0);
+        long[] positions = new long[phases];
+        java.util.Arrays.fill(positions, PhaseMemo.ANY);
+        return new Node(positions, none, none.clone(), new int[phases], null, 0, 0);
     }
 
     Node child() {
-        return new Node(forced.clone(), forbidden.clone(), carryFrom.clone(), found, depth + 1, bound);
+        return new Node(positions, forced.clone(), forbidden.clone(), carryFrom.clone(), found, depth + 1, bound);
+    }
+
+    /** The part in which each phase uses no other positions than these. */
+    Node within(long[] fewer, long least) {
+        return new Node(
+                fewer.clone(),
+                forced.clone(),
+                forbidden.clone(),
+                carryFrom.clone(),
+                null,
+                depth,
+                Math.max(bound, least));
     }
 
     boolean exact() {

@@ -44,6 +44,12 @@ public final class Objective {
         return (long) value << shift[level.ordinal()];
     }
 
+    /** A packed number without this level and the less important ones. */
+    long above(Level level, long packed) {
+        int bits = shift[level.ordinal()] + level.bits();
+        return bits >= Long.SIZE ? 0 : packed >>> bits << bits;
+    }
+
     public int unpack(long packed, Level level) {
         return (int) (packed >>> shift[level.ordinal()]) & ((1 << level.bits()) - 1);
     }

@@ -109,6 +109,11 @@ final class PhaseModel {
         return local.getOrDefault(taskDrill, -1);
     }
 
+    /** The bit of the position of a drill that is offered. */
+    long positionOf(int taskDrill) {
+        return position[local(taskDrill)];
+    }
+
     boolean offers(int taskDrill) {
         return local.containsKey(taskDrill);
     }

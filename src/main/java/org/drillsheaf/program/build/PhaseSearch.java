@@ -1,6 +1,9 @@
 package org.drillsheaf.program.build;
 
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * The best choice for one phase alone, exactly. A depth-first search adds one drill after the other and leaves a branch as soon
@@ -19,6 +22,8 @@ final class PhaseSearch {
     private final int places;
     private final PartialChoice choice;
     private final OpenDrills[] open;
+    private final boolean[] barred;
+    private final Map<Long, int[]> within = new HashMap<>();
 
     private long best;
     private int[] bestChosen = new int[0];
@@ -33,16 +38,18 @@ final class PhaseSearch {
         places = model.task.most();
         choice = new PartialChoice(model, families);
         open = new OpenDrills[places + 1];
+        barred = new boolean[model.size()];
     }
 
     /**
+     * @param positions one bit each; drills in others are left out
      * @param least a lower bound that is known
      * @param below only a choice with a smaller value counts
      */
-    PhaseAnswer solve(Choice forced, Choice forbidden, long least, long below) {
+    PhaseAnswer solve(long positions, Choice forced, Choice forbidden, long least, long below) {
         choice.clear();
         found = false;
-        boolean[] barred = new boolean[model.size()];
+        Arrays.fill(barred, false);
         for (int i = 0; i < forbidden.size(); i++) {
             int local = model.local(forbidden.get(i));
             if (local >= 0) {
@@ -51,15 +58,20 @@ final class PhaseSearch {
         }
         for (int i = 0; i < forced.size(); i++) {
             int local = model.local(forced.get(i));
-            if (local < 0 || barred[local] || choice.size() == places || !choice.fits(local)) {
+            if (local < 0
+                    || barred[local]
+                    || (model.position[local] & positions) == 0
+                    || choice.size() == places
+                    || !choice.fits(local)) {
                 return PhaseAnswer.atLeast(Long.MAX_VALUE);
             }
             choice.add(local);
             barred[local] = true;
         }
-        int[] drills = new int[model.size()];
+        int[] offered = within.computeIfAbsent(positions, this::drillsIn);
+        int[] drills = new int[offered.length];
         int count = 0;
-        for (int i = 0; i < model.size(); i++) {
+        for (int i : offered) {
             if (!barred[i]) {
                 drills[count++] = i;
             }
@@ -82,6 +94,12 @@ final class PhaseSearch {
                                 .map(i -> model.drill[i])
                                 .toArray()))
                 : PhaseAnswer.atLeast(Math.max(beyond, below));
+    }
+
+    private int[] drillsIn(long positions) {
+        return IntStream.range(0, model.size())
+                .filter(i -> (model.position[i] & positions) != 0)
+                .toArray();
     }
 
     private OpenDrills at(int depth) {

@@ -44,13 +44,18 @@ final class ProgramSearch {
         if (root.isEmpty()) {
             return result(below, false);
         }
-        beyond = atLeast(root.get());
+        long[] alone = alone(root.get());
+        beyond = sum(alone);
         Limits limits = new Limits(objective, beyond, below);
         while (limits.next(beyond)) {
             long proved = beyond;
             limit = limits.now();
             beyond = Long.MAX_VALUE;
-            SearchResult result = bestFirst(root.get().child(), false);
+            List<Node> parts = parts(root.get(), alone);
+            if (tally.spent()) {
+                return result(proved, true);
+            }
+            SearchResult result = bestFirst(parts, false);
             if (result.found() || result.capped()) {
                 return new SearchResult(
                         result.drills(), result.value(), Math.max(proved, result.bound()), result.capped());
@@ -78,28 +83,46 @@ final class ProgramSearch {
 
     /** Any program of the node below the limit. */
     SearchResult any(Node root) {
-        return bestFirst(root, true);
+        return bestFirst(List.of(root), true);
     }
 
-    private long atLeast(Node root) {
-        long sum = 0;
-        for (int p = 0; p < model.phases.size(); p++) {
-            long alone = memo.solve(p, root.forced[p], root.forbidden[p], Long.MAX_VALUE)
+    /** What each phase of the node costs at least. */
+    private long[] alone(Node node) {
+        long[] alone = new long[model.phases.size()];
+        for (int p = 0; p < alone.length; p++) {
+            alone[p] = memo.solve(p, node.positions[p], node.forced[p], node.forbidden[p], Long.MAX_VALUE)
                     .value();
-            if (alone == Long.MAX_VALUE) {
-                return Long.MAX_VALUE;
-            }
-            sum += alone;
+        }
+        return alone;
+    }
+
+    private static long sum(long[] alone) {
+        long sum = 0;
+        for (long one : alone) {
+            sum = one == Long.MAX_VALUE || sum == Long.MAX_VALUE ? Long.MAX_VALUE : sum + one;
         }
         return sum;
     }
 
-    private SearchResult bestFirst(Node root, boolean anyWillDo) {
+    /** The node, or its parts by sets of positions where the limit leaves only positions open. */
+    private List<Node> parts(Node root, long[] alone) {
+        PositionSets sets = new PositionSets(model, memo, objective, root, alone, limit);
+        if (!sets.isWorthwhile()) {
+            return List.of(root.child());
+        }
+        List<Node> parts = sets.parts();
+        leaveOut(sets.leftOut());
+        return parts;
+    }
+
+    private SearchResult bestFirst(List<Node> roots, boolean anyWillDo) {
         PriorityQueue<Queued> queue = new PriorityQueue<>(Comparator.<Queued>comparingLong(q -> q.node.bound)
                 .thenComparing(q -> -q.node.depth)
                 .thenComparing(Queued::number));
         long number = 0;
-        queue.add(new Queued(root, number++));
+        for (Node root : roots) {
+            queue.add(new Queued(root, number++));
+        }
         while (!queue.isEmpty() && !(anyWillDo && best != null)) {
             Node node = queue.poll().node;
             if (node.bound >= limit) {
@@ -148,14 +171,8 @@ final class ProgramSearch {
     /** Works out the chain; false when nothing in the node can beat the best program found. */
     private boolean workOut(Node node) {
         long repeats = repeats(node);
-        Chain.Found found = new Chain(
-                        model,
-                        memo,
-                        tally,
-                        node.forced,
-                        node.forbidden,
-                        limit == Long.MAX_VALUE ? limit : limit - repeats)
-                .best();
+        Chain.Found found =
+                new Chain(model, memo, tally, node, limit == Long.MAX_VALUE ? limit : limit - repeats).best();
         if (found.chosen() == null) {
             leaveOut(found.value() == Long.MAX_VALUE ? found.value() : found.value() + repeats);
             return false;

@@ -3,8 +3,8 @@ package org.drillsheaf.program.build;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * Every hard rule once more, read straight from the task and sharing nothing with the search. Runs on each answer before
@@ -13,13 +13,11 @@ import java.util.Set;
 public final class RuleCheck {
     private final BuildTask task;
     private final List<List<String>> drills;
-    private final Map<String, BuildTask.Candidate> byId;
     private final List<String> broken = new ArrayList<>();
 
     private RuleCheck(BuildTask task, List<List<String>> drills) {
         this.task = task;
         this.drills = drills;
-        this.byId = Valuation.byId(task);
     }
 
     /**
@@ -51,8 +49,7 @@ public final class RuleCheck {
     private boolean everyDrillIsOffered() {
         for (int p = 0; p < drills.size(); p++) {
             for (String id : drills.get(p)) {
-                BuildTask.Candidate candidate = byId.get(id);
-                if (candidate == null || !candidate.options().containsKey(p)) {
+                if (task.candidate(id).filter(offeredIn(p)).isEmpty()) {
                     broken.add(id + " is not offered in phase " + p);
                 }
             }
@@ -60,8 +57,12 @@ public final class RuleCheck {
         return broken.isEmpty();
     }
 
+    private static Predicate<BuildTask.Candidate> offeredIn(int phase) {
+        return candidate -> candidate.options().containsKey(phase);
+    }
+
     private BuildTask.Candidate candidate(String id) {
-        return java.util.Objects.requireNonNull(byId.get(id));
+        return task.candidate(id).orElseThrow();
     }
 
     private void phase(int p) {
@@ -128,15 +129,19 @@ public final class RuleCheck {
             }
         }
         for (String known : before(p)) {
-            BuildTask.Candidate other = byId.get(known);
-            if (other != null
-                    && other.family().equals(candidate.family())
-                    && other.level() >= below
-                    && other.level() <= candidate.level()) {
+            boolean isRung = task.candidate(known)
+                    .filter(other -> other.family().equals(candidate.family()))
+                    .filter(isBetween(below, candidate.level()))
+                    .isPresent();
+            if (isRung) {
                 return;
             }
         }
         broken.add(id + " comes before the rung below it");
+    }
+
+    private static Predicate<BuildTask.Candidate> isBetween(int lowest, int highest) {
+        return candidate -> candidate.level() >= lowest && candidate.level() <= highest;
     }
 
     private void noStepDown(int p, String id) {

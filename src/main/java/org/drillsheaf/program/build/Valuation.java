@@ -3,10 +3,7 @@ package org.drillsheaf.program.build;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * What a program is worth, counted straight from the task without any of the search's shortcuts.
@@ -22,7 +19,6 @@ public record Valuation(int coverage, int minutes, int changes, int positions, i
 
     /** @param drills ids by phase */
     public static Valuation of(BuildTask task, List<List<String>> drills) {
-        Map<String, BuildTask.Candidate> byId = byId(task);
         int coverage = 0;
         int minutes = 0;
         int changes = 0;
@@ -34,7 +30,7 @@ public record Valuation(int coverage, int minutes, int changes, int positions, i
             List<String> here = drills.get(p);
             List<BuildTask.Candidate> chosen = new ArrayList<>();
             for (String id : drills.get(p)) {
-                chosen.add(candidate(byId, id));
+                chosen.add(candidate(task, id));
             }
             for (BuildTask.GoalTarget goal : phase.goals()) {
                 coverage += goal.weight() * Math.max(0, goal.target() - covered(goal.goal(), chosen));
@@ -89,15 +85,7 @@ public record Valuation(int coverage, int minutes, int changes, int positions, i
                 objective.unpack(packed, Level.EQUIPMENT));
     }
 
-    static Map<String, BuildTask.Candidate> byId(BuildTask task) {
-        return task.candidates().stream().collect(Collectors.toMap(BuildTask.Candidate::id, Function.identity()));
-    }
-
-    private static BuildTask.Candidate candidate(Map<String, BuildTask.Candidate> byId, String id) {
-        BuildTask.Candidate candidate = byId.get(id);
-        if (candidate == null) {
-            throw new IllegalArgumentException(id + " is not offered");
-        }
-        return candidate;
+    private static BuildTask.Candidate candidate(BuildTask task, String id) {
+        return task.candidate(id).orElseThrow(() -> new IllegalArgumentException(id + " is not offered"));
     }
 }
