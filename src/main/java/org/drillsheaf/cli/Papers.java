@@ -62,7 +62,7 @@ final class Papers {
         return maker.make(kind, order, problems).flatMap(document -> maker.print(document, problems)
                 .map(pdf -> new Made(
                         kind,
-                        order.setting(),
+                        order.settingOf(kind),
                         order.now().visit().date(),
                         document.frame().language(),
                         pdf)));

@@ -126,9 +126,10 @@ record PrintBatch(
 
     /** Everything of the command line that reaches the page. */
     private String asked(Optional<String> language) {
-        DocumentSetting one = new DocumentSetting(language, org.drillsheaf.client.Paper.A4, false, Optional.empty());
+        DocumentSetting one =
+                new DocumentSetting(language, org.drillsheaf.client.Paper.A4, Optional.empty(), Optional.empty());
         return setting.apply(one) + ""
-                + setting.apply(one.on(org.drillsheaf.client.Paper.LETTER).large(true));
+                + setting.apply(one.on(org.drillsheaf.client.Paper.LETTER).large(Optional.of(false)));
     }
 
     private Path client(Path file, Program program) {

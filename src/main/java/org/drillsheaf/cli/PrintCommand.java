@@ -84,7 +84,9 @@ final class PrintCommand implements Callable<Integer> {
     @Option(names = "--catalogue", description = "The book of all drills, for the clinic, instead of programs.")
     private boolean catalogue;
 
-    @Option(names = "--large", description = "Large print, whatever the client's file says.")
+    @Option(
+            names = "--large",
+            description = "Large print, whatever the client's file says; papers of the coach have it only so.")
     private boolean large;
 
     @Option(names = "--paper", paramLabel = "<A4|Letter>", description = "Paper; the client's own by default.")
@@ -159,7 +161,10 @@ final class PrintCommand implements Callable<Integer> {
         for (String language : languages.isEmpty() ? List.of("en") : languages) {
             Problems problems = new Problems();
             DocumentSetting setting = new DocumentSetting(
-                    Optional.of(language(folders, language)), sheet.orElse(Paper.A4), large, Optional.empty());
+                    Optional.of(language(folders, language)),
+                    sheet.orElse(Paper.A4),
+                    Optional.of(large),
+                    Optional.empty());
             Optional<byte[]> book = maker.printCatalogue(setting, problems);
             BadInput.stopAtErrors(problems);
             books.put(
@@ -200,7 +205,9 @@ final class PrintCommand implements Callable<Integer> {
     }
 
     private DocumentSetting setting(DocumentSetting own, Optional<Paper> sheet) {
-        return own.on(sheet.orElse(own.paper())).large(large || own.large()).signedBy(asked.signedBy());
+        return own.on(sheet.orElse(own.paper()))
+                .large(large ? Optional.of(true) : own.large())
+                .signedBy(asked.signedBy());
     }
 
     private Optional<Paper> paper() {

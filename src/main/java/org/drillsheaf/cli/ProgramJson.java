@@ -10,6 +10,7 @@ import org.drillsheaf.program.BuildResult;
 import org.drillsheaf.program.ClashSet;
 import org.drillsheaf.program.Cost;
 import org.drillsheaf.program.CoveredGoal;
+import org.drillsheaf.program.Difference;
 import org.drillsheaf.program.Entry;
 import org.drillsheaf.program.InPersonOnly;
 import org.drillsheaf.program.PhasePlan;
@@ -74,7 +75,7 @@ final class ProgramJson {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("drill", about.whyNot().drill());
         json.put("is-in", about.isIn());
-        about.without().ifPresent(cost -> json.put("without-it", cost(cost)));
+        about.without().ifPresent(without -> json.put("without-it", difference(without.difference(), without.words())));
         json.put("reasons", about.whyNot().reasons());
         json.put(
                 "phases",
@@ -85,9 +86,15 @@ final class ProgramJson {
     private static Map<String, Object> inPhase(WhyNot.InPhase phase) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("phase", phase.phase().id());
-        phase.cost().ifPresent(cost -> json.put("cost", cost(cost)));
-        json.put("decided", phase.decided());
-        json.put("words", phase.words());
+        json.putAll(difference(phase.difference(), phase.words()));
+        return json;
+    }
+
+    private static Map<String, Object> difference(Difference difference, String words) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        difference.cost().ifPresent(cost -> json.put("cost", cost(cost)));
+        json.put("decided", difference.decided());
+        json.put("words", words);
         return json;
     }
 
@@ -95,8 +102,7 @@ final class ProgramJson {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("change", change.change());
         json.put("gains", change.gains());
-        change.difference().ifPresent(difference -> json.put("difference", cost(difference)));
-        json.put("words", change.words());
+        json.putAll(difference(change.difference(), change.words()));
         return json;
     }
 

@@ -8,10 +8,10 @@ import java.util.regex.Pattern;
 import org.drillsheaf.client.Client;
 import org.drillsheaf.drill.Catalogue;
 import org.drillsheaf.drill.DrillWords;
-import org.drillsheaf.program.Cost;
 import org.drillsheaf.program.Explainer;
 import org.drillsheaf.program.WhatIf;
 import org.drillsheaf.program.WhyNot;
+import org.drillsheaf.program.Without;
 
 /**
  * What a coach asks about a program on the command line.
@@ -28,9 +28,13 @@ record ProgramQuestions(List<String> drills, List<String> items, boolean everyIt
     /**
      * The answer about one drill.
      *
-     * @param without what the program would lose without it; empty when it is not in, or when none fits without it
+     * @param without what the program would lose without it; empty when it is not in
      */
-    record AboutDrill(WhyNot whyNot, boolean isIn, Optional<Cost> without) {}
+    record AboutDrill(WhyNot whyNot, Optional<Without> without) {
+        boolean isIn() {
+            return without.isPresent();
+        }
+    }
 
     /** What was asked, answered in the order of the questions. */
     record Answers(List<AboutDrill> drills, List<WhatIf> whatIf) {}
@@ -96,9 +100,9 @@ record ProgramQuestions(List<String> drills, List<String> items, boolean everyIt
     Answers answer(Explainer explainer) {
         List<AboutDrill> about = new ArrayList<>();
         for (String drill : drills) {
-            boolean isIn = explainer.isIn(drill);
-            about.add(
-                    new AboutDrill(explainer.whyNot(drill), isIn, isIn ? explainer.without(drill) : Optional.empty()));
+            about.add(new AboutDrill(
+                    explainer.whyNot(drill),
+                    explainer.isIn(drill) ? Optional.of(explainer.without(drill)) : Optional.empty()));
         }
         List<WhatIf> changes = new ArrayList<>();
         minutes.forEach(m -> changes.add(explainer.moreMinutes(m)));

@@ -10,7 +10,6 @@ import org.drillsheaf.program.Alternative;
 import org.drillsheaf.program.AssignedDose;
 import org.drillsheaf.program.BuildResult;
 import org.drillsheaf.program.ClashSet;
-import org.drillsheaf.program.Cost;
 import org.drillsheaf.program.CoveredGoal;
 import org.drillsheaf.program.Entry;
 import org.drillsheaf.program.InPersonOnly;
@@ -20,6 +19,7 @@ import org.drillsheaf.program.Program;
 import org.drillsheaf.program.ProgramChange;
 import org.drillsheaf.program.Undecided;
 import org.drillsheaf.program.Waits;
+import org.drillsheaf.program.Without;
 
 /** A program on the terminal: goals, phases, drills, doses, minutes and one line why. */
 final class ProgramText {
@@ -70,9 +70,9 @@ final class ProgramText {
         for (ProgramQuestions.AboutDrill about : answers.drills()) {
             out.println();
             String name = drill(about.whyNot().drill());
-            if (about.isIn()) {
-                out.println(name + " is in. Without it: "
-                        + about.without().map(Cost::words).orElse("no program was found") + ".");
+            if (about.without().isPresent()) {
+                Without without = about.without().get();
+                out.println(name + " is in. Without it: " + without.words() + ".");
             } else {
                 out.println("Why not " + name);
                 about.whyNot().reasons().forEach(reason -> out.println("  " + reason));

@@ -1,5 +1,6 @@
 package org.drillsheaf.course;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -76,7 +77,7 @@ public record FrozenPaper(
         json.put("visit", visit.toString());
         setting.language().ifPresent(tag -> json.put("language", tag));
         json.put("paper", setting.paper().name());
-        json.put("large", setting.large());
+        setting.large().ifPresent(large -> json.put("large", large));
         setting.signedBy().ifPresent(name -> json.put("signed-by", name));
         return json.toPrettyString() + "\n";
     }
@@ -104,7 +105,9 @@ public record FrozenPaper(
         return new DocumentSetting(
                 node.text("language"),
                 Paper.valueOf(node.text("paper").orElseThrow()),
-                node.json().path("large").asBoolean(),
+                Optional.of(node.json().path("large"))
+                        .filter(JsonNode::isBoolean)
+                        .map(JsonNode::asBoolean),
                 node.text("signed-by"));
     }
 

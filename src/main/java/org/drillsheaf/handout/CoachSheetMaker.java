@@ -1,6 +1,7 @@
 package org.drillsheaf.handout;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,7 @@ import org.drillsheaf.program.Vocabulary;
 import org.drillsheaf.screen.CoachStrip;
 import org.drillsheaf.screen.Evidence;
 import org.drillsheaf.screen.Finding;
+import org.drillsheaf.screen.FindingKind;
 import org.drillsheaf.screen.MovementTest;
 import org.drillsheaf.screen.PresentationReading;
 import org.drillsheaf.screen.Reading;
@@ -47,6 +49,7 @@ final class CoachSheetMaker {
                 reading.age(),
                 (int) Math.round(order.client().statureCentimetres()),
                 rows(order),
+                notTested(order),
                 headline(reading),
                 reading.presentations().stream()
                         .filter(p -> p.verdict() != Verdict.NOT_SUPPORTED)
@@ -65,8 +68,31 @@ final class CoachSheetMaker {
                 report(order, program, handout));
     }
 
-    private List<CoachSheet.Row> rows(DocumentOrder order) {
+    private static boolean isTested(MovementTest test, List<Finding> findings) {
+        return findings.stream().anyMatch(f -> f.test().id().equals(test.id()) && f.kind() != FindingKind.NOT_TESTED);
+    }
+
+    private List<CoachSheet.NotTested> notTested(DocumentOrder order) {
         List<Finding> findings = order.now().reading().findings();
+        Map<String, CoachSheet.NotTested> tests = new LinkedHashMap<>();
+        for (Finding finding : findings) {
+            if (!isTested(finding.test(), findings)) {
+                CoachStrip strip =
+                        CoachStrip.of(order.client(), order.now().reading().age(), finding);
+                tests.putIfAbsent(finding.test().id(), new CoachSheet.NotTested(test(finding.test()), cutoff(strip)));
+            }
+        }
+        return List.copyOf(tests.values());
+    }
+
+    private static String cutoff(CoachStrip strip) {
+        return strip.cutoff().isEmpty() ? "" : strip.cutoff() + " ± " + strip.error();
+    }
+
+    private List<CoachSheet.Row> rows(DocumentOrder order) {
+        List<Finding> all = order.now().reading().findings();
+        List<Finding> findings =
+                all.stream().filter(f -> isTested(f.test(), all)).toList();
         List<CoachSheet.Row> rows = new ArrayList<>();
         String before = "";
         for (Finding finding : findings) {
@@ -84,7 +110,7 @@ final class CoachSheetMaker {
                     finding.values(),
                     finding.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
                     finding(finding),
-                    strip.cutoff().isEmpty() ? "" : strip.cutoff() + " ± " + strip.error(),
+                    cutoff(strip),
                     strip.cutoff().isEmpty() ? finding.reason() : ""));
             before = id;
         }
@@ -112,6 +138,10 @@ final class CoachSheetMaker {
 
     private static String headline(Reading reading) {
         List<PresentationReading> held = reading.supported();
+        int open = reading.open().size();
+        if (held.isEmpty() && open > 1) {
+            return "nothing is held; " + open + " are open";
+        }
         List<PresentationReading> shown = held.isEmpty() ? reading.open() : held;
         String words = String.join(
                 "; ",
@@ -122,7 +152,9 @@ final class CoachSheetMaker {
     }
 
     private static CoachSheet.Guess guess(PresentationReading p) {
-        List<String> unknown = new ArrayList<>(words(p, Evidence.Kind.NOT_KNOWN));
+        List<String> unknown = new ArrayList<>(words(p, Evidence.Kind.NOT_KNOWN).stream()
+                .map(words -> words.replaceFirst(": not known.*", "")) // the title says it, the screen has the values
+                .toList());
         if (unknown.isEmpty()) {
             unknown.addAll(p.openBecause());
         }

@@ -83,12 +83,12 @@ public final class DocumentMaker {
     public Optional<byte[]> printCatalogue(DocumentSetting setting, Problems problems) {
         Messages messages = printer.messagesFor(setting.language().orElse(HOUSE_LANGUAGE));
         return new CatalogueBookMaker(vocabulary, messages)
-                .book(printer.house().name(), setting.paper(), setting.large(), problems)
+                .book(printer.house().name(), setting.paper(), setting.large().orElse(false), problems)
                 .flatMap(book -> printer.print(book, problems));
     }
 
     private Optional<Document> coachSheet(DocumentOrder order, Problems problems) {
-        Frame frame = frame(order);
+        Frame frame = frame(order, DocumentKind.COACH_SHEET);
         CoachSheetMaker maker = new CoachSheetMaker(vocabulary, printer.messagesFor(frame.language()));
         return handouts.handout(program(order), problems)
                 .map(handout -> maker.sheet(order, order.program().orElseThrow(), frame, handout));
@@ -109,7 +109,8 @@ public final class DocumentMaker {
                 .filter(printer.languages()::contains)
                 .findFirst()
                 .orElse(HOUSE_LANGUAGE);
-        Frame frame = frame(order.with(order.setting().inLanguage(Optional.of(language))));
+        Frame frame =
+                frame(order.with(order.setting().inLanguage(Optional.of(language))), DocumentKind.PROGRESS_REPORT);
         return Optional.of(new ProgressReportMaker(
                         vocabulary,
                         printer.messagesFor(language),
@@ -128,11 +129,11 @@ public final class DocumentMaker {
                     order.client().id(), 0, "No safety answer asks for a referral note", "Print another document");
             return Optional.empty();
         }
-        return Optional.of(ReferralNoteMaker.note(order, frame(order)));
+        return Optional.of(ReferralNoteMaker.note(order, frame(order, DocumentKind.REFERRAL_NOTE)));
     }
 
-    /** The frame of a paper that is not read by the client. */
-    private static Frame frame(DocumentOrder order) {
+    /** The frame of a paper in the language of the house, unless another is asked for. */
+    private static Frame frame(DocumentOrder order, DocumentKind kind) {
         Client client = order.client();
         DocumentSetting setting = order.setting();
         return new Frame(
@@ -143,6 +144,6 @@ public final class DocumentMaker {
                 client.coach(),
                 setting.signedBy(),
                 setting.paper(),
-                setting.large());
+                order.isLarge(kind));
     }
 }

@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import org.drillsheaf.client.Client;
 import org.drillsheaf.client.ClientCondition;
+import org.drillsheaf.client.Print;
 import org.drillsheaf.client.Visit;
 import org.drillsheaf.drill.Phase;
 import org.drillsheaf.drill.safety.ClientSafety;
+import org.drillsheaf.handout.page.DocumentKind;
 import org.drillsheaf.program.CoachWishes;
 import org.drillsheaf.program.Needs;
 import org.drillsheaf.program.Program;
@@ -63,6 +65,16 @@ public record DocumentOrder(
     /** The visit printed for. */
     public Seen now() {
         return visits.get(visits.size() - 1);
+    }
+
+    /** Whether this paper is set in large print: as asked for, else as its reader needs it. */
+    public boolean isLarge(DocumentKind kind) {
+        return setting.large().orElse(kind.isReadByTheClient() && client.print() == Print.LARGE);
+    }
+
+    /** The setting with nothing left open, as a paper of this kind is printed. */
+    public DocumentSetting settingOf(DocumentKind kind) {
+        return setting.large(Optional.of(isLarge(kind)));
     }
 
     public DocumentOrder with(DocumentSetting other) {

@@ -14,6 +14,7 @@ import org.drillsheaf.drill.safety.ActiveCondition;
 import org.drillsheaf.drill.safety.Caution;
 import org.drillsheaf.drill.safety.Judgement;
 import org.drillsheaf.drill.safety.Safety;
+import org.drillsheaf.handout.page.DocumentKind;
 import org.drillsheaf.program.Entry;
 import org.drillsheaf.program.PhaseRow;
 import org.drillsheaf.program.Program;
@@ -60,7 +61,7 @@ final class HandoutOrderMaker {
                 breathOut(now),
                 setting.signedBy(),
                 setting.paper(),
-                setting.large());
+                order.isLarge(DocumentKind.CLIENT_HANDOUT));
     }
 
     /** The client, with the language that is asked for in front of their own. */

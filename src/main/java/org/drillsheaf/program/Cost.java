@@ -1,5 +1,7 @@
 package org.drillsheaf.program;
 
+import java.util.stream.IntStream;
+
 /**
  * What one program is worse by than another, level by level. The first level that is not zero decides; later ones only tell.
  *
@@ -48,6 +50,22 @@ public record Cost(int coverage, int minutes, int changes, int positionChanges, 
         add(text, repeats, repeats == 1 || repeats == -1 ? "repeated drill" : "repeated drills", false);
         add(text, equipment, equipment == 1 || equipment == -1 ? "piece of equipment" : "pieces of equipment", false);
         return text.length() == 0 ? "costs nothing" : text.toString();
+    }
+
+    /** The first level of {@link #words}, which decides; what the later ones come to is known only at the end of a search. */
+    String decisive() {
+        String words = words();
+        int end = words.indexOf(", ");
+        return end < 0 ? words : words.substring(0, end);
+    }
+
+    /** Whether the first level that is not zero is better than it was. */
+    boolean isGain() {
+        return IntStream.of(coverage, minutes, changes, positionChanges, repeats, equipment)
+                        .filter(level -> level != 0)
+                        .findFirst()
+                        .orElse(0)
+                < 0;
     }
 
     /** What a program leaves undone, for example {@code 12 points of weighted coverage missing, 3 minutes unused}. */

@@ -67,10 +67,10 @@ public final class Explainer {
         return new WhyNot(drill, reasons, phases);
     }
 
-    /** What the program would lose without the drill, anywhere; empty when none fits without it. */
-    public Optional<Cost> without(String drill) {
+    /** What the program would lose without the drill, anywhere. */
+    public Without without(String drill) {
         BuildTask task = tasks.task();
-        return difference(new BuildTask(
+        return new Without(difference(new BuildTask(
                 task.phases(),
                 task.candidates().stream()
                         .map(c -> c.id().equals(drill) ? c.notOffered() : c)
@@ -79,7 +79,7 @@ public final class Explainer {
                 task.taught(),
                 task.before(),
                 task.carriedBefore(),
-                task.wants().stream().filter(w -> !w.drill().equals(drill)).toList()));
+                task.wants().stream().filter(w -> !w.drill().equals(drill)).toList())));
     }
 
     /** Whether the drill stands in a phase ahead. */
@@ -93,16 +93,16 @@ public final class Explainer {
         List<BuildTask.Want> wants = new ArrayList<>(task.wants());
         wants.add(new BuildTask.Want(
                 drill, Optional.of(phase.ordinal() - needs.start().ordinal())));
-        Answer answer = exact.value(new BuildTask(
-                task.phases(),
-                task.candidates(),
-                task.carried(),
-                task.taught(),
-                task.before(),
-                task.carriedBefore(),
-                wants));
-        boolean decided = answer.kind() == Answer.Kind.BEST || answer.kind() == Answer.Kind.NOTHING_FITS;
-        return new WhyNot.InPhase(phase, difference(answer), decided);
+        return new WhyNot.InPhase(
+                phase,
+                difference(new BuildTask(
+                        task.phases(),
+                        task.candidates(),
+                        task.carried(),
+                        task.taught(),
+                        task.before(),
+                        task.carriedBefore(),
+                        wants)));
     }
 
     /** What more minutes a session would gain. */
@@ -133,14 +133,13 @@ public final class Explainer {
         return missing.stream().map(this::with).sorted(WhatIf.BEST_FIRST).toList();
     }
 
-    private Optional<Cost> difference(BuildTask task) {
-        return difference(exact.value(task));
-    }
-
-    private Optional<Cost> difference(Answer answer) {
-        return answer.found()
+    private Difference difference(BuildTask task) {
+        Answer answer = exact.value(task);
+        Optional<Cost> cost = answer.found()
                 ? Optional.of(Cost.of(Valuation.unpacked(answer.value(), exact.objective()))
                         .minus(program.proof().value()))
                 : Optional.empty();
+        boolean decided = answer.kind() == Answer.Kind.BEST || answer.kind() == Answer.Kind.NOTHING_FITS;
+        return new Difference(cost, decided, program.proof().best());
     }
 }

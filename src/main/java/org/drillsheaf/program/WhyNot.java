@@ -1,7 +1,6 @@
 package org.drillsheaf.program;
 
 import java.util.List;
-import java.util.Optional;
 import org.drillsheaf.drill.Phase;
 
 /**
@@ -13,16 +12,14 @@ import org.drillsheaf.drill.Phase;
 public record WhyNot(String drill, List<String> reasons, List<InPhase> phases) {
 
     /**
-     * @param cost empty when no program was found that holds the drill there
-     * @param decided whether the search came to its end; if not, a program may cost less than that, or exist where none was found
+     * @param difference the best program that holds the drill there, against the one there is
      */
-    public record InPhase(Phase phase, Optional<Cost> cost, boolean decided) {
+    public record InPhase(Phase phase, Difference difference) {
         public String words() {
-            String words = decided
-                    ? cost.map(Cost::words).orElse("no program holds it there with all you asked for")
-                    : cost.map(c -> "at most " + c.words() + "; the search ended before the proof")
-                            .orElse("the search ended before it was known whether a program can hold it there");
-            return phase.title() + ": " + words;
+            return phase.title() + ": "
+                    + difference.words(
+                            "no program holds it there with all you asked for",
+                            "the search ended before it was known whether a program can hold it there");
         }
     }
 

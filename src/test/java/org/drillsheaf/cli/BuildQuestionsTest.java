@@ -64,8 +64,9 @@ class BuildQuestionsTest {
         assertThat(program.findValues("alternatives")).anyMatch(a -> !a.isEmpty());
         assertThat(json.at("/why-not/0/drill").asText()).isEqualTo(in);
         assertThat(json.at("/why-not/0/is-in").asBoolean()).isTrue();
-        assertThat(json.at("/why-not/0/without-it").isObject()).isTrue();
-        assertThat(json.at("/what-if/0/difference/coverage").asInt()).isLessThanOrEqualTo(0);
+        assertThat(json.at("/why-not/0/without-it/cost").isObject()).isTrue();
+        assertThat(json.at("/why-not/0/without-it/decided").asBoolean()).isTrue();
+        assertThat(json.at("/what-if/0/cost/coverage").asInt()).isLessThanOrEqualTo(0);
         assertThat(json.at("/reading/client").asText()).isEqualTo("edwin-tarrow");
         assertThat(json.at("/written").size()).isEqualTo(2);
     }

@@ -105,7 +105,7 @@ class EveryPaperTest {
                         order.with(order.setting()
                                 .inLanguage(Optional.of(wanted.language()))
                                 .on(wanted.paper())
-                                .large(wanted.large())),
+                                .large(Optional.of(wanted.large()))),
                         problems)
                 .orElseThrow(() -> new AssertionError(problems.all()));
 

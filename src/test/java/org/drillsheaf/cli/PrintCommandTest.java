@@ -50,6 +50,39 @@ class PrintCommandTest {
     }
 
     @Test
+    void aClientsLargePrintIsForWhatTheClientReadsAndTheCoachAsksForIt() throws IOException {
+        Path clients = Files.createDirectories(built.resolve("clients"));
+        String client = Files.readString(Path.of("samples/clients/odile-farrant.yaml"));
+        Files.writeString(clients.resolve("odile-farrant.yaml"), client.replace("print: standard", "print: large"));
+        List<String> both = List.of("--document", "reminder-card,coach-sheet");
+        Path largeClient = print(built.resolve("large-client"), clients, both);
+        Path standardClient = print(built.resolve("standard-client"), Path.of("samples/clients"), both);
+        Path asked = print(
+                built.resolve("asked"),
+                Path.of("samples/clients"),
+                List.of("--document", "reminder-card,coach-sheet", "--large"));
+
+        assertThat(largeClient.resolve("odile-farrant-coach-sheet.pdf"))
+                .hasSameBinaryContentAs(standardClient.resolve("odile-farrant-coach-sheet.pdf"));
+        assertThat(largeClient.resolve("odile-farrant-reminder-card.pdf"))
+                .hasSameBinaryContentAs(asked.resolve("odile-farrant-reminder-card.pdf"));
+        assertThat(Files.readAllBytes(asked.resolve("odile-farrant-coach-sheet.pdf")))
+                .isNotEqualTo(Files.readAllBytes(standardClient.resolve("odile-farrant-coach-sheet.pdf")));
+        assertThat(Files.readAllBytes(asked.resolve("odile-farrant-reminder-card.pdf")))
+                .isNotEqualTo(Files.readAllBytes(standardClient.resolve("odile-farrant-reminder-card.pdf")));
+    }
+
+    private static Path print(Path out, Path clients, List<String> more) {
+        List<String> arguments =
+                new ArrayList<>(List.of("print", "--clients", clients.toString(), "--out", out.toString()));
+        arguments.addAll(more);
+        arguments.add(program.toString());
+        CommandRun run = CommandRun.of(arguments.toArray(String[]::new));
+        assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.DONE);
+        return out;
+    }
+
+    @Test
     void whatIsFinishedIsNotPrintedAgainUntilItsInputChanges() throws IOException {
         print(List.of(program));
         assertThat(print(List.of(program)).out()).contains("Printed 0, 1 were finished before.");

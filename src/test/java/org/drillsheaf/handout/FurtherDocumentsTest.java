@@ -82,9 +82,13 @@ class FurtherDocumentsTest {
         List<String> tree = PdfProof.structure(pdf).stream().map(String::strip).toList();
         assertThat(tree.stream().filter(l -> l.equals("H1"))).hasSize(1);
         assertThat(tree.stream().filter(l -> l.equals("Table")))
-                .as("screen, reasons, report")
-                .hasSize(3);
-        assertThat(PdfProof.text(pdf)).contains("1. ", "16. ", "straight-leg raise full", "Tamsin Rook");
+                .as("screen, reasons")
+                .hasSize(2);
+        assertThat(tree.stream().filter(l -> l.equals("LI")).count())
+                .as("evidence, report, what was decided")
+                .isGreaterThanOrEqualTo(16);
+        assertThat(PdfProof.text(pdf))
+                .contains("1. ", "16. ", "straight-leg raise full", "Squat depth (−10° ± 5°)", "Tamsin Rook");
     }
 
     @ParameterizedTest
@@ -150,6 +154,7 @@ class FurtherDocumentsTest {
                         row("Side-lying thigh drop", 2, Optional.of("left"), Optional.of(-9.0), "−8°", "−23° ± 3°", ""),
                         row("Side-lying thigh drop", 0, Optional.of("right"), Optional.of(0.5), "−22°", "", ""),
                         row("Joint laxity count", 1, Optional.empty(), Optional.empty(), "1 point", "", "lax from 5")),
+                List.of(new CoachSheet.NotTested(SampleDocuments.told("Squat depth"), "−10° ± 5°")),
                 "Extension-dominant, both sides (holds, clear)",
                 List.of(new CoachSheet.Guess(
                         "Extension-dominant, both sides",

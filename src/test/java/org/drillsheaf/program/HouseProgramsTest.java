@@ -392,8 +392,8 @@ class HouseProgramsTest {
         List<WhatIf> gains = explainer.moreEquipment();
 
         assertThat(gains).isNotEmpty();
-        assertThat(gains).allMatch(w -> w.difference().orElseThrow().coverage() <= 0);
-        assertThat(explainer.moreMinutes(5).difference().orElseThrow().coverage())
+        assertThat(gains).allMatch(w -> w.difference().cost().orElseThrow().coverage() <= 0);
+        assertThat(explainer.moreMinutes(5).difference().cost().orElseThrow().coverage())
                 .isLessThanOrEqualTo(0);
     }
 

@@ -48,14 +48,56 @@ class ProofTest {
 
     @Test
     void aQuestionThatWasNotDecidedIsNotAnsweredWithNo() {
-        Phase settle = Phase.SETTLE;
         Cost three = new Cost(3, 0, 0, 0, 0, 0);
 
-        assertThat(new WhyNot.InPhase(settle, Optional.empty(), true).words())
+        assertThat(inSettle(Optional.empty(), true))
                 .isEqualTo("Settle: no program holds it there with all you asked for");
-        assertThat(new WhyNot.InPhase(settle, Optional.empty(), false).words())
+        assertThat(inSettle(Optional.empty(), false))
                 .isEqualTo("Settle: the search ended before it was known whether a program can hold it there");
-        assertThat(new WhyNot.InPhase(settle, Optional.of(three), false).words())
+        assertThat(inSettle(Optional.of(three), false))
                 .isEqualTo("Settle: at most 3 points of weighted coverage less; the search ended before the proof");
+        assertThat(without(Optional.empty(), true, true)).isEqualTo("no program fits");
+        assertThat(without(Optional.empty(), false, true))
+                .isEqualTo("the search ended before it was known whether a program fits without it");
+    }
+
+    private static String inSettle(Optional<Cost> cost, boolean decided) {
+        return new WhyNot.InPhase(Phase.SETTLE, new Difference(cost, decided, true)).words();
+    }
+
+    private static String without(Optional<Cost> cost, boolean decided, boolean fromBest) {
+        return new Without(new Difference(cost, decided, fromBest)).words();
+    }
+
+    private static String withABand(Cost cost, boolean decided, boolean fromBest) {
+        return new WhatIf("a band", new Difference(Optional.of(cost), decided, fromBest)).words();
+    }
+
+    /** Only the first level: what the later ones come to is not known before the end of the search. */
+    @Test
+    void aGainOfASearchThatEndedEarlyIsTheLeastAndALossTheMostThereCanBe() {
+        Cost gain = new Cost(-3, 2, 0, 0, 0, 1);
+        Cost loss = new Cost(0, 2, 0, -1, 0, 0);
+
+        assertThat(withABand(gain, true, true))
+                .isEqualTo("With a band: 3 points of weighted coverage more, 2 minutes used less, 1 piece of equipment"
+                        + " more.");
+        assertThat(withABand(gain, false, true))
+                .isEqualTo(
+                        "With a band: at least 3 points of weighted coverage more; the search ended before the proof.");
+        assertThat(withABand(Cost.NONE, true, true)).isEqualTo("With a band: nothing gained.");
+        assertThat(withABand(Cost.NONE, false, true))
+                .isEqualTo("With a band: no gain was found; the search ended before the proof.");
+        assertThat(without(Optional.of(loss), false, true))
+                .isEqualTo("at most 2 minutes used less; the search ended before the proof");
+        assertThat(without(Optional.of(Cost.NONE), false, true))
+                .isEqualTo("costs nothing; the search ended before the proof");
+    }
+
+    @Test
+    void aGainOverAProgramThatIsNotProvedBestSaysSo() {
+        assertThat(withABand(new Cost(-3, 0, 0, 0, 0, 0), true, false))
+                .isEqualTo("With a band: 3 points of weighted coverage more; compared with a program that is not proved"
+                        + " best itself.");
     }
 }

@@ -146,7 +146,7 @@ public final class Batch {
                             Optional.of(ready.kept().key()),
                             kind,
                             ready.read().date(),
-                            signed.setting(),
+                            signed.settingOf(kind),
                             ready.read().draft().yaml(),
                             Optional.of(ready.kept().yaml()),
                             pdf.get())

@@ -53,8 +53,9 @@ public final class HandoutModel {
      * What is wanted.
      *
      * @param language tag; empty for the client's own
+     * @param large empty until the coach says; then it is as the reader of the paper needs it
      */
-    public record Choice(DocumentKind kind, Optional<String> language, Paper paper, boolean large) {
+    public record Choice(DocumentKind kind, Optional<String> language, Paper paper, Optional<Boolean> large) {
         public Choice with(DocumentKind other) {
             return new Choice(other, language, paper, large);
         }
@@ -68,7 +69,7 @@ public final class HandoutModel {
         }
 
         public Choice large(boolean wanted) {
-            return new Choice(kind, language, paper, wanted);
+            return new Choice(kind, language, paper, Optional.of(wanted));
         }
     }
 
@@ -101,13 +102,24 @@ public final class HandoutModel {
 
     /** What the client's file asks for. */
     public Choice first() {
-        Optional<Client> person =
-                client.evaluation().get().flatMap(Evaluation::visit).map(v -> v.client());
         return new Choice(
                 DocumentKind.CLIENT_HANDOUT,
                 Optional.empty(),
-                person.map(Client::paper).orElse(Paper.A4),
-                person.map(Client::print).filter(Print.LARGE::equals).isPresent());
+                person().map(Client::paper).orElse(Paper.A4),
+                Optional.empty());
+    }
+
+    /** Whether the paper is set in large print: the client's papers as the client needs it, those of the coach only when asked for. */
+    public boolean isLarge(Choice choice) {
+        return choice.large()
+                .orElse(choice.kind().isReadByTheClient()
+                        && person().map(Client::print)
+                                .filter(Print.LARGE::equals)
+                                .isPresent());
+    }
+
+    private Optional<Client> person() {
+        return client.evaluation().get().flatMap(Evaluation::visit).map(v -> v.client());
     }
 
     /** Everything a paper needs; empty while nothing was read. */
@@ -171,19 +183,17 @@ public final class HandoutModel {
     /** Makes the paper; blocks. */
     public Made make(Choice choice, Source source) {
         Problems problems = new Problems();
-        DocumentOrder order =
-                Documents.order(source.evaluation().course().orElseThrow(), needs(source), source.program());
-        DocumentOrder wanted = order.with(setting(choice, source));
-        Optional<byte[]> pdf = maker(problems).flatMap(m -> m.print(choice.kind(), wanted, problems));
+        Optional<byte[]> pdf = maker(problems).flatMap(m -> m.print(choice.kind(), order(choice, source), problems));
         return new Made(choice, source, pdf, problems.all());
     }
 
-    private static DocumentSetting setting(Choice choice, Source source) {
-        return new DocumentSetting(
-                choice.language(),
-                choice.paper(),
-                choice.large(),
-                source.signed().flatMap(KeptProgram::signedBy));
+    private static DocumentOrder order(Choice choice, Source source) {
+        return Documents.order(source.evaluation().course().orElseThrow(), needs(source), source.program())
+                .with(new DocumentSetting(
+                        choice.language(),
+                        choice.paper(),
+                        choice.large(),
+                        source.signed().flatMap(KeptProgram::signedBy)));
     }
 
     private static Optional<org.drillsheaf.program.Needs> needs(Source source) {
@@ -224,7 +234,8 @@ public final class HandoutModel {
                         made.source().signed().map(KeptProgram::key),
                         made.choice().kind(),
                         made.source().evaluation().date(),
-                        setting(made.choice(), made.source()),
+                        order(made.choice(), made.source())
+                                .settingOf(made.choice().kind()),
                         made.source().evaluation().draft().yaml(),
                         made.source().program().map(ProgramYaml::write),
                         made.pdf().orElseThrow())

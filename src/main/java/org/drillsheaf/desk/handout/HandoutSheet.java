@@ -52,6 +52,7 @@ public final class HandoutSheet implements Sheet {
     private final Map<DocumentKind, RadioButton> kinds = new EnumMap<>(DocumentKind.class);
     private final ComboBox<String> language = new ComboBox<>();
     private final ComboBox<String> printer = new ComboBox<>();
+    private final Segments<Boolean> size;
     private final Label state = Labels.prose("", "small", "second");
     private final Button print;
     private final Button save;
@@ -74,6 +75,11 @@ public final class HandoutSheet implements Sheet {
         this.making = new Lane(workplace.background());
         this.pages = new PagesView(words);
         this.choice = model.first();
+        this.size = new Segments<>(
+                words.text("handout.size"),
+                List.of(false, true),
+                large -> words.text(large ? "handout.large" : "handout.standard"),
+                large -> choose(choice.large(large)));
         this.print = Buttons.withKey(Buttons.main(words.text("handout.print"), this::print), "Ctrl P");
         this.save = Buttons.withKey(Buttons.plain(words.text("handout.save"), this::save), "Ctrl Shift S");
         this.mail = Buttons.plain(words.text("handout.mail"), this::mail);
@@ -119,12 +125,6 @@ public final class HandoutSheet implements Sheet {
                 p -> words.text("paper." + p.name().toLowerCase(java.util.Locale.ROOT)),
                 p -> choose(choice.on(p)));
         paper.take(choice.paper());
-        Segments<Boolean> size = new Segments<>(
-                words.text("handout.size"),
-                List.of(false, true),
-                large -> words.text(large ? "handout.large" : "handout.standard"),
-                large -> choose(choice.large(large)));
-        size.take(choice.large());
         row(grid, 0, "look.language", language);
         row(grid, 1, "handout.paper", paper);
         row(grid, 2, "handout.size", size);
@@ -170,6 +170,7 @@ public final class HandoutSheet implements Sheet {
     }
 
     private void ready() {
+        size.take(model.isLarge(choice));
         Optional<String> reason = model.notPrinted(choice.kind());
         boolean noPrinter = printer.getItems().isEmpty();
         printing.set(reason.or(() -> noPrinter ? Optional.of(words.text("handout.no-printer")) : Optional.empty()));

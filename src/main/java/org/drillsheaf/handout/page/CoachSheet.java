@@ -8,6 +8,8 @@ import java.util.Optional;
  * program come in English.
  *
  * @param statureCm whole centimetres
+ * @param screen tests of which something was measured
+ * @param notTested the others
  * @param headline what is held, in one line
  * @param settleMost the one test that would settle most
  * @param proof how good the program is
@@ -23,6 +25,7 @@ public record CoachSheet(
         int age,
         int statureCm,
         List<Row> screen,
+        List<NotTested> notTested,
         String headline,
         List<Guess> guesses,
         Optional<String> settleMost,
@@ -57,6 +60,13 @@ public record CoachSheet(
             Told finding,
             String cutoff,
             String reason) {}
+
+    /**
+     * A test of which nothing was measured.
+     *
+     * @param cutoff with its error; empty where there is none
+     */
+    public record NotTested(Told test, String cutoff) {}
 
     /** One presentation that is held or open, with its evidence. */
     public record Guess(
@@ -102,6 +112,7 @@ public record CoachSheet(
 
     public CoachSheet {
         screen = List.copyOf(screen);
+        notTested = List.copyOf(notTested);
         guesses = List.copyOf(guesses);
         drills = List.copyOf(drills);
         aims = List.copyOf(aims);

@@ -39,6 +39,14 @@ public enum DocumentKind {
         };
     }
 
+    /** Whether the client reads it; otherwise it stays in the house or goes to a clinician. */
+    public boolean isReadByTheClient() {
+        return switch (this) {
+            case CLIENT_HANDOUT, REMINDER_CARD, PRACTICE_LOG, PROGRESS_REPORT -> true;
+            case COACH_SHEET, REFERRAL_NOTE, CATALOGUE_BOOK -> false;
+        };
+    }
+
     public static Optional<DocumentKind> of(String id) {
         return Arrays.stream(values()).filter(kind -> kind.id().equals(id)).findFirst();
     }

@@ -11,9 +11,11 @@ import java.util.Optional;
 import java.util.UUID;
 import javafx.scene.Node;
 import javafx.scene.control.TextArea;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.StackPane;
 import org.drillsheaf.Problems;
+import org.drillsheaf.client.Print;
 import org.drillsheaf.course.Folders;
 import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.desk.DeskRun;
@@ -260,6 +262,43 @@ class HandoutSheetTest {
             return true;
         });
         window.until("the pages are back", () -> Seen.pictures(window.scene().getRoot()) > 0);
+    }
+
+    @Test
+    void largePrintIsForWhatTheClientReadsUntilTheCoachAsksForIt() {
+        window.on(() -> {
+            client.change(
+                    "print",
+                    "",
+                    d -> d.with(PartKey.CLIENT, d.part(PartKey.CLIENT).with("/print", "large")));
+            return true;
+        });
+        window.until("large print is read", () -> client.evaluation()
+                .get()
+                .flatMap(Evaluation::visit)
+                .filter(v -> v.client().print() == Print.LARGE)
+                .isPresent());
+
+        press(DocumentKind.REMINDER_CARD);
+        assertThat(size("Large")).isTrue();
+        press(DocumentKind.COACH_SHEET);
+        assertThat(size("Standard")).isTrue();
+        window.on(() -> {
+            segment("Large").fire();
+            return true;
+        });
+        assertThat(size("Large")).isTrue();
+        press(DocumentKind.REFERRAL_NOTE);
+        assertThat(size("Large")).as("asked for once, kept").isTrue();
+    }
+
+    private ToggleButton segment(String size) {
+        return (ToggleButton)
+                Seen.find(window.scene().getRoot(), "Print: " + size).orElseThrow();
+    }
+
+    private boolean size(String taken) {
+        return window.on(() -> segment(taken).isSelected());
     }
 
     private void press(DocumentKind kind) {
