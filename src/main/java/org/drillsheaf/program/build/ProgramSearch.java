@@ -130,9 +130,10 @@ final class ProgramSearch {
                 break;
             }
             if (!node.exact()) {
+                long least = node.bound; // what a chain that is cut short says is no bound
                 boolean worthwhile = workOut(node);
                 if (tally.spent()) {
-                    return result(node.bound, true);
+                    return result(least, true);
                 }
                 if (worthwhile) {
                     queue.add(new Queued(node, number++));

@@ -107,6 +107,29 @@ class ExactBuilderTest {
         assertThat(kinds).contains(Answer.Kind.NOT_DECIDED, Answer.Kind.BEST);
     }
 
+    /** Wherever a search ends, what it says about the best that is possible is true. */
+    @Test
+    void noBoundOfASearchThatEndedEarlyLiesAboveTheBest() {
+        int cuts = 0;
+        for (long seed = 20; seed < 24; seed++) {
+            BuildTask task = RandomTasks.large(seed, 45);
+            Answer best = builder.value(task);
+            for (double steps = 100; steps < 500_000; steps *= 1.2) {
+                Answer cut = new ExactBuilder(OBJECTIVE, (long) steps).value(task);
+                if (cut.kind() == Answer.Kind.BEST_FOUND) {
+                    cuts++;
+                    assertThat(cut.bound())
+                            .as("seed %d after %.0f steps", seed, steps)
+                            .isLessThanOrEqualTo(best.value());
+                } else if (best.kind() == Answer.Kind.BEST && cut.kind() == Answer.Kind.BEST) {
+                    assertThat(cut.value()).isEqualTo(best.value());
+                    break;
+                }
+            }
+        }
+        assertThat(cuts).isGreaterThan(20);
+    }
+
     @Test
     void aSearchThatIsStoppedGivesTheBestItHasFoundAndSaysSo() {
         BuildTask task = RandomTasks.large(2, 300);
