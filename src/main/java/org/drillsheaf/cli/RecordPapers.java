@@ -34,6 +34,7 @@ record RecordPapers(OpenRecord record, Folders folders, Knowledge knowledge, Str
         PrintWriter lines = new PrintWriter(reading);
         new ReadingText(lines, false).print(read.client(), read.reading());
         lines.flush();
+        record.store().drills().takeIn(knowledge.vocabulary().library(), record.who());
         record.store().programs().keepReading(record.client(), program.date(), reading.toString(), record.who());
         KeptProgram kept =
                 record.store().programs().save(record.client(), program, knowledge.catalogue(), record.who());

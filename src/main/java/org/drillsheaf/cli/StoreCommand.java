@@ -13,6 +13,7 @@ import picocli.CommandLine.Model.CommandSpec;
             StoreCreateCommand.class,
             StoreAddCommand.class,
             StoreStatusCommand.class,
+            StoreFindCommand.class,
             StoreVerifyCommand.class,
             StoreBackupCommand.class,
             StoreRestoreCommand.class,

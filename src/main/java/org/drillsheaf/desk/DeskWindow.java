@@ -152,6 +152,15 @@ public final class DeskWindow implements FrameView.Actions, Entrance.Door {
                 new Pictures(opened.knowledge().catalogue()),
                 dialogs);
         showFrame(workplace);
+        keepCatalogue(workplace);
+    }
+
+    /** The record keeps every edition of every drill; what is new in the catalogue goes in while the coach is at work. */
+    private void keepCatalogue(Workplace w) {
+        background.run(
+                () -> w.store().drills().takeIn(w.knowledge().vocabulary().library(), w.coach()),
+                taken -> {},
+                e -> {}); // the record is away or closed already: it goes in the next time
     }
 
     private void showFrame(Workplace place) {
@@ -361,6 +370,7 @@ public final class DeskWindow implements FrameView.Actions, Entrance.Door {
         workplace = now;
         frame().ifPresent(f -> f.renew(now));
         w.pictures().close();
+        keepCatalogue(now);
     }
 
     @Override

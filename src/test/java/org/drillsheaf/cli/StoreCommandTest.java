@@ -80,6 +80,30 @@ class StoreCommandTest {
     }
 
     @Test
+    void findsClientsAndEveryEditionOfADrillByTheBeginningsOfWords() {
+        assertThat(done("find", "farr", "ODI").out()).contains("client  odile-farrant: Odile Farrant, born 1979");
+        CommandRun nobody = store("find", "heel", "sli");
+        assertThat(nobody.code()).isEqualTo(ExitCode.CANNOT);
+        assertThat(nobody.out()).contains("Nobody and no drill in the record is called “heel sli”.");
+        CommandRun built = CommandRun.of(
+                "build",
+                "odile-farrant",
+                "--store",
+                record,
+                "--passphrase-file",
+                key.toString(),
+                "--coach",
+                "Tamsin Rook",
+                "--out",
+                folder.toString());
+        assertThat(built.code()).as(built.err()).isEqualTo(ExitCode.DONE);
+        assertThat(done("find", "heel", "sli").out())
+                .as("the whole catalogue is kept, not only the drills of the program")
+                .contains("drill   lying-heel-slide: version ", ", kept ", " by Tamsin Rook");
+        assertThat(done("find", "talones").out()).as("in any language").contains("drill   ");
+    }
+
+    @Test
     void aBackupIsTakenBackAndTheFileBeforeIsSetAside() throws IOException {
         done("backup", "--every", "30");
         assertThat(done("status").out()).contains("one every 30 minutes", "record-backups");

@@ -13,6 +13,7 @@ import org.drillsheaf.course.Course;
 import org.drillsheaf.course.Folders;
 import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.course.Planning;
+import org.drillsheaf.drill.library.Library;
 import org.drillsheaf.program.DrillHash;
 import org.drillsheaf.program.Program;
 import org.drillsheaf.program.ProgramYaml;
@@ -88,10 +89,9 @@ final class RecordOfTheHouseTest {
         try (Passphrase passphrase = Engines.passphrase();
                 Store store = Store.create(engine.address(folder), passphrase, Engines.CLOCK)) {
             int drills = knowledge.catalogue().drills().size();
-            assertThat(store.drills().takeIn(knowledge.catalogue(), DrillRevision.Origin.STARTER, WHO))
-                    .isEqualTo(drills);
-            assertThat(store.drills().takeIn(knowledge.catalogue(), DrillRevision.Origin.STARTER, WHO))
-                    .isZero();
+            Library library = knowledge.vocabulary().library();
+            assertThat(store.drills().takeIn(library, WHO)).isEqualTo(drills);
+            assertThat(store.drills().takeIn(library, WHO)).isZero();
             assertThat(store.drills().files()).hasSize(drills);
             assertThat(store.drills().list()).allSatisfy(line -> assertThat(line.sha256())
                     .isEqualTo(DrillHash.of(

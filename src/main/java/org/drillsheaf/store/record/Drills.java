@@ -8,8 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.drillsheaf.drill.Catalogue;
 import org.drillsheaf.drill.Drill;
+import org.drillsheaf.drill.library.HouseLayer;
+import org.drillsheaf.drill.library.Library;
 import org.drillsheaf.program.DrillHash;
 import org.drillsheaf.store.change.Audit;
 import org.drillsheaf.store.change.Audit.Note;
@@ -129,19 +130,36 @@ public final class Drills {
         });
     }
 
-    /** Takes in a whole catalogue; drills that are already there with the same content are left alone. */
-    public int takeIn(Catalogue catalogue, Origin origin, String who) {
+    /**
+     * Takes in a whole catalogue as it stands. A drill that is there with the same content is left alone, and so is one whose edition
+     * was kept before: another desk has gone on from it.
+     *
+     * @return how many drills were new or had a new edition
+     */
+    public int takeIn(Library library, String who) {
         Map<String, Line> there = new LinkedHashMap<>();
         list().forEach(line -> there.put(line.drill(), line));
         int taken = 0;
-        for (Drill drill : catalogue.drills()) {
+        for (Drill drill : library.catalogue().drills()) {
             Line line = there.get(drill.id());
-            if (line == null || !line.sha256().equals(DrillHash.of(drill))) {
-                save(drill, origin, line == null ? 0 : line.version(), who);
+            String hash = DrillHash.of(drill);
+            boolean isKnown = line != null
+                    && (line.sha256().equals(hash) || revision(drill.id(), hash).isPresent());
+            if (!isKnown
+                    && save(drill, origin(library, drill), line == null ? 0 : line.version(), who)
+                            .isPresent()) {
                 taken++;
             }
         }
         return taken;
+    }
+
+    private static Origin origin(Library library, Drill drill) {
+        HouseLayer.Laid laid = library.layers().drills().get(drill.id());
+        boolean isOurs = laid == null
+                || laid.standing() == HouseLayer.Standing.REPLACED
+                || laid.standing() == HouseLayer.Standing.ADDED;
+        return isOurs ? Origin.HOUSE : Origin.STARTER;
     }
 
     /** Keeps an edition that a program was built from, whether or not the catalogue still has it. */
