@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.drillsheaf.figure.body.Body;
+import org.drillsheaf.figure.body.RoundedBox;
 import org.drillsheaf.figure.pose.SolvedPose;
 
 /**
@@ -26,8 +27,10 @@ public final class FigureDrawer {
 
     /** Draws a pose from a view that somebody chose. */
     public Drawing draw(SolvedPose pose, View view, DrawingStyle style, Annotations annotations) {
-        FigureScene figure = FigureScene.of(pose);
         Camera camera = Camera.of(view);
+        FigureScene whole = FigureScene.of(pose);
+        List<FigureScene.SceneProp> glass = GlassWalls.between(whole, camera);
+        FigureScene figure = whole.without(glass);
         double pixelsPerMm = style.quality().pixelsPerMm;
         Tracer.Traced traced = Tracer.trace(figure.scene(), camera, pixelsPerMm * style.millimetresPerStature());
         Speckle.clean(traced.buffers());
@@ -47,6 +50,7 @@ public final class FigureDrawer {
         Page page = new Page(traced, 1 / pixelsPerMm);
         paths.addAll(new Face(traced.scene(), page, pose.frame("head"), pose.point("head")).paths());
         paths.addAll(LinePainter.paint(Chains.link(edges, pixelsPerMm), traced.buffers(), 1 / pixelsPerMm));
+        glass.forEach(wall -> paths.add(GlassWalls.outline((RoundedBox) wall.solid(), page)));
         MarkPainter marks = new MarkPainter(figure, page, view, style, annotations, lettering);
         marks.paint();
         paths.addAll(marks.paths());

@@ -25,6 +25,13 @@ record FigureScene(SolvedPose pose, List<SceneProp> props) {
         return new FigureScene(pose, List.copyOf(solids));
     }
 
+    FigureScene without(List<SceneProp> left) {
+        return left.isEmpty()
+                ? this
+                : new FigureScene(
+                        pose, props.stream().filter(p -> !left.contains(p)).toList());
+    }
+
     private static PropLook look(PropKind kind) {
         return switch (kind) {
             case FLOOR, WALL -> PropLook.SLAB;

@@ -1,6 +1,7 @@
 package org.drillsheaf.figure.draw;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
@@ -42,6 +43,25 @@ class FigureDrawerTest {
         Drawing author = DRAWER.draw(WALL_LEAN, View.SIDE, DrawingStyle.author(46), Annotations.NONE);
         assertThat(roles(paper, Role.LABEL)).isEmpty();
         assertThat(roles(author, Role.LABEL)).isNotEmpty();
+    }
+
+    @Test
+    void aWallBetweenViewerAndPersonIsADashedOutlineBeforeTheWholePerson() {
+        Drawing back = DRAWER.draw(WALL_LEAN, View.BACK, PAPER, Annotations.NONE);
+        double stands = DRAWER.draw(WALL_LEAN, View.FRONT, PAPER, Annotations.NONE)
+                .anchors()
+                .get("body")
+                .height();
+        assertThat(back.anchors().get("body").height()).isCloseTo(stands, within(0.5));
+        Box outline = back.paths().stream()
+                .filter(path -> path.role() == Role.PROP_LINE && path.shape().box().height() > stands)
+                .findFirst()
+                .orElseThrow()
+                .shape()
+                .box();
+        assertThat(outline.height()).isCloseTo(0.998 * 46, within(0.1)); // down to the lower side of the floor;
+        assertThat(outline.left()).isLessThan(back.anchors().get("body").left());
+        assertThat(outline.right()).isGreaterThan(back.anchors().get("body").right());
     }
 
     @Test
