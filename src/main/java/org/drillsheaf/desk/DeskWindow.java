@@ -2,11 +2,9 @@ package org.drillsheaf.desk;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.LocalTime;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Parent;
@@ -14,7 +12,6 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.input.InputEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Screen;
@@ -29,7 +26,6 @@ import org.drillsheaf.desk.setting.DeskSettings;
 import org.drillsheaf.desk.setting.SettingsFile;
 import org.drillsheaf.desk.start.Opening;
 import org.drillsheaf.desk.start.StartView;
-import org.drillsheaf.desk.start.UnlockView;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.desk.work.Background;
 import org.drillsheaf.store.sql.Passphrase;
@@ -39,7 +35,7 @@ import org.drillsheaf.store.upkeep.Restoring;
 import org.jspecify.annotations.Nullable;
 
 /** The one window: first page, unlocking, the frame, the lock. Belongs to the toolkit's thread. */
-public final class DeskWindow implements FrameView.Actions, Entrance.Door {
+public final class DeskWindow implements FrameView.Actions, Entrance.Door, Lock.Room {
     private static final double WIDTH = 1440;
     private static final double HEIGHT = 900;
 
@@ -52,13 +48,12 @@ public final class DeskWindow implements FrameView.Actions, Entrance.Door {
     private final Dialogs dialogs;
     private final Opening opening;
     private final Entrance entrance;
-    private final PauseTransition idle = new PauseTransition();
+    private final Lock lock;
     private DeskSettings settings;
     private Words words;
     private char[] passphrase = new char[0];
     private @Nullable Workplace workplace;
     private @Nullable FrameView frame;
-    private boolean locked;
 
     /** @param records folder for the demo clinic and for a new record */
     public DeskWindow(
@@ -84,13 +79,8 @@ public final class DeskWindow implements FrameView.Actions, Entrance.Door {
                 new javafx.scene.layout.StackPane(),
                 Math.min(WIDTH, screen.getWidth()),
                 Math.min(HEIGHT, screen.getHeight()));
-        scene.addEventFilter(InputEvent.ANY, e -> {
-            if (settings.idleMinutes() > 0) {
-                idle.playFromStart();
-            }
-        });
         scene.addEventHandler(KeyEvent.KEY_PRESSED, DeskWindow::enterPresses);
-        idle.setOnFinished(e -> lockWhenIdle());
+        this.lock = new Lock(scene, clock, this);
         stage.setScene(scene);
         stage.setTitle("Drillsheaf");
         stage.setOnCloseRequest(e -> quit());
@@ -169,13 +159,29 @@ public final class DeskWindow implements FrameView.Actions, Entrance.Door {
         }
         FrameView made = new FrameView(place, this);
         frame = made;
-        show(made);
-        made.ready();
-        stage.setTitle(words.text("window.title", place.coach()));
-        keepAwake();
+        goOn();
+        lock.startCounting();
+    }
+
+    @Override
+    public void goOn() {
+        FrameView shown = java.util.Objects.requireNonNull(frame);
+        show(
+                shown,
+                words.text(
+                        "window.title",
+                        java.util.Objects.requireNonNull(workplace).coach()));
+        shown.ready();
+    }
+
+    @Override
+    public void show(Parent page, String title) {
+        show(page);
+        stage.setTitle(title);
     }
 
     /** The frame, once a record is open. */
+    @Override
     public Optional<FrameView> frame() {
         return Optional.ofNullable(frame);
     }
@@ -189,50 +195,19 @@ public final class DeskWindow implements FrameView.Actions, Entrance.Door {
         return scene;
     }
 
-    private void keepAwake() {
-        idle.stop();
-        if (settings.idleMinutes() > 0) {
-            idle.setDuration(javafx.util.Duration.minutes(settings.idleMinutes()));
-            idle.playFromStart();
-        }
+    @Override
+    public void lock() {
+        lock.lock();
     }
 
-    private void lockWhenIdle() {
-        if (frame != null && !locked) {
-            lock();
-        }
+    /** The lock and what it counts. */
+    Lock lockOfWindow() {
+        return lock;
     }
 
     @Override
-    public void lock() {
-        if (frame == null) {
-            return;
-        }
-        locked = true;
-        frame.locked();
-        stage.setTitle(words.text("lock.window"));
-        UnlockView[] view = new UnlockView[1];
-        view[0] = new UnlockView(
-                words,
-                words.text("lock.title", words.time(LocalTime.now(clock))),
-                words.text("lock.more"),
-                typed -> {
-                    if (Arrays.equals(typed, passphrase)) {
-                        locked = false;
-                        FrameView back = java.util.Objects.requireNonNull(frame);
-                        show(back);
-                        stage.setTitle(words.text(
-                                "window.title",
-                                java.util.Objects.requireNonNull(workplace).coach()));
-                        back.ready();
-                    } else {
-                        view[0].tell(words.text("lock.wrong"), "");
-                    }
-                },
-                Optional.empty(),
-                this::quit);
-        show(view[0]);
-        view[0].ready();
+    public boolean opens(char[] typed) {
+        return Arrays.equals(typed, passphrase);
     }
 
     @Override
@@ -250,24 +225,13 @@ public final class DeskWindow implements FrameView.Actions, Entrance.Door {
             if (scene.getRoot() instanceof StartView) {
                 entrance.startPage();
             }
-            keepAwake();
+            lock.startCounting();
             return;
         }
         words = Words.in(changed.language());
         if (workplace != null) {
-            Workplace w = workplace;
-            Workplace other = new Workplace(
-                    w.folders(),
-                    w.knowledge(),
-                    w.store(),
-                    w.coach(),
-                    w.clock(),
-                    w.background(),
-                    words,
-                    w.pictures(),
-                    w.dialogs());
-            workplace = other;
-            showFrame(other);
+            workplace = workplace.in(words);
+            showFrame(workplace);
         } else {
             entrance.startPage();
         }
@@ -275,7 +239,7 @@ public final class DeskWindow implements FrameView.Actions, Entrance.Door {
 
     @Override
     public void passphrase(char[] old, char[] fresh, Consumer<String> told) {
-        if (!Arrays.equals(old, passphrase)) {
+        if (!opens(old)) {
             told.accept(words.text("lock.wrong"));
             return;
         }
@@ -357,16 +321,7 @@ public final class DeskWindow implements FrameView.Actions, Entrance.Door {
     }
 
     private void renew(Workplace w, Knowledge knowledge) {
-        Workplace now = new Workplace(
-                w.folders(),
-                knowledge,
-                w.store(),
-                w.coach(),
-                w.clock(),
-                w.background(),
-                w.words(),
-                new Pictures(knowledge.catalogue()),
-                w.dialogs());
+        Workplace now = w.with(knowledge);
         workplace = now;
         frame().ifPresent(f -> f.renew(now));
         w.pictures().close();
@@ -408,7 +363,7 @@ public final class DeskWindow implements FrameView.Actions, Entrance.Door {
 
     /** Closes the record and the window; whatever was typed is on the disk afterwards. */
     void end() {
-        idle.stop();
+        lock.stopCounting();
         closeRecord();
         stage.hide();
         background.close();

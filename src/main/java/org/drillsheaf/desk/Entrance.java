@@ -98,12 +98,19 @@ final class Entrance implements StartView.Actions {
         UnlockView view = new UnlockView(
                 words,
                 words.text("unlock.title"),
-                words.text("unlock.more", door.settings().record()),
+                record(words, door.settings().record()),
                 this::unlock,
                 Optional.of(other),
                 door::quit);
         door.show(view);
         view.ready();
+    }
+
+    /** Which record it is; the options in a server's address are nothing a coach can use. */
+    private static String record(Words words, String address) {
+        return StoreAddress.of(address) instanceof StoreAddress.Server
+                ? words.text("unlock.server", address.replaceFirst("[?].*", ""))
+                : words.text("unlock.more", address);
     }
 
     private void unlock(char[] typed) {

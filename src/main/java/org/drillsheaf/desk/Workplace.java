@@ -23,4 +23,16 @@ public record Workplace(
         Background background,
         Words words,
         Pictures pictures,
-        Dialogs dialogs) {}
+        Dialogs dialogs) {
+
+    /** The same desk, speaking another language. */
+    Workplace in(Words other) {
+        return new Workplace(folders, knowledge, store, coach, clock, background, other, pictures, dialogs);
+    }
+
+    /** The same desk with other drills, tests or phases, and so with other pictures. */
+    Workplace with(Knowledge other) {
+        Pictures anew = new Pictures(other.catalogue());
+        return new Workplace(folders, other, store, coach, clock, background, words, anew, dialogs);
+    }
+}

@@ -13,10 +13,15 @@ import javafx.scene.control.MenuBar;
 import javafx.scene.control.PasswordField;
 import javafx.scene.input.KeyCode;
 import org.assertj.core.api.SoftAssertions;
+import org.drillsheaf.course.Folders;
+import org.drillsheaf.desk.client.ClientCase;
 import org.drillsheaf.desk.client.ClientView;
 import org.drillsheaf.desk.setting.DeskSettings;
 import org.drillsheaf.desk.start.Opening;
 import org.drillsheaf.desk.words.Words;
+import org.drillsheaf.store.Store;
+import org.drillsheaf.store.record.Content;
+import org.drillsheaf.store.record.PartKey;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -30,9 +35,12 @@ class DeskWindowTest {
     private final SoftAssertions found = new SoftAssertions();
     private DeskRun desk;
     private Words words;
+    private Path sheet;
 
     @Test
-    void everyControlOfEveryPageHasANameForScreenReadersInTheLanguageOfTheWindow() {
+    void everyControlOfEveryPageHasANameForScreenReadersInTheLanguageOfTheWindow() throws Exception {
+        sheet = OtherDesk.sheetWithOneNewName(
+                new Folders(Path.of("").toAbsolutePath(), folder.resolve("no-clinic")), folder.resolve("sheet.csv"));
         try (DeskRun run = DeskRun.start(folder, DeskSettings.FIRST)) {
             desk = run;
             speak("en");
@@ -73,9 +81,14 @@ class DeskWindowTest {
         }
     }
 
-    private void pages() {
+    private void pages() throws Exception {
         look("clients");
+        desk.click(words.text("batch.open"));
+        desk.untilSeen(words.text("batch.more"));
+        look("papers of several clients");
+        desk.click(words.text("import.close"));
         newClient();
+        firstVisit();
         desk.press(KeyCode.CONTROL, KeyCode.K);
         desk.until("the list of places", () -> has("go-to.list"));
         look("go to");
@@ -86,7 +99,10 @@ class DeskWindowTest {
         desk.press(KeyCode.ALT, KeyCode.DIGIT3);
         desk.untilSeen(words.text("house.look"));
         look("house");
-        desk.press(KeyCode.CONTROL, KeyCode.L);
+        DeskRun.fx(() -> {
+            desk.window().lockOfWindow().idle().jumpTo("end"); // as if nobody had been there for some minutes
+            return true;
+        });
         desk.until("the lock", () -> desk.scene().getFocusOwner() instanceof PasswordField);
         look("lock");
         desk.type(Opening.DEMO_PASSPHRASE);
@@ -112,11 +128,35 @@ class DeskWindowTest {
         desk.click(words.text("person.close"));
     }
 
-    private void visit() {
-        desk.click(CLIENT);
+    private void firstVisit() throws Exception {
+        String name = "Newcomer " + words.language();
+        OtherDesk.addedAClient(store(), "newcomer-" + words.language(), name);
+        desk.click(name);
+        desk.untilSeen(words.text("clients.first-visit"));
+        look("a client without a visit");
+        desk.click(words.text("visits.start"));
+        untilRead();
+        desk.click(words.text("client.all"));
+    }
+
+    private void untilRead() {
         desk.until("the visit is read", () -> view().filter(
                         v -> v.client().evaluation().get().isPresent())
                 .isPresent());
+    }
+
+    private Store store() {
+        return DeskRun.fx(() -> desk.window().workplace().orElseThrow().store());
+    }
+
+    private void visit() {
+        OtherDesk.typedTheSameField(store(), "joaquin-mirande");
+        desk.click(CLIENT);
+        desk.untilSeen(words.text("two-desks.more"));
+        look("two desks changed one field");
+        desk.press(KeyCode.F8);
+        desk.press(KeyCode.ENTER);
+        untilRead();
         desk.click(words.text("safety.unfold"));
         look("screen");
         desk.press(KeyCode.CONTROL, KeyCode.DIGIT2);
@@ -129,6 +169,10 @@ class DeskWindowTest {
         desk.untilSeen(words.text("program.alternatives"));
         look("what could take a drill's place");
         desk.press(KeyCode.ESCAPE);
+        desk.press(KeyCode.K);
+        desk.untilSeen(words.text("program.pin.must-have"));
+        look("a pinned drill");
+        nothingFits();
         desk.press(KeyCode.CONTROL, KeyCode.DIGIT4);
         desk.untilSeen(words.text("handout.not-signed"));
         look("handout");
@@ -139,6 +183,28 @@ class DeskWindowTest {
         desk.untilSeen(words.text("visits.day"));
         look("new visit");
         desk.press(KeyCode.ESCAPE);
+    }
+
+    /** The pinned drill is done lying, and no way of lying is allowed. */
+    private void nothingFits() {
+        ClientCase client = view().orElseThrow().client();
+        DeskRun.fx(() -> {
+            Content person = client.draft().get().person();
+            client.change(
+                    "avoid lying",
+                    "",
+                    d -> d.with(
+                            PartKey.CLIENT, person.with("/avoid/0", "supine").with("/avoid/1", "side-lying")));
+            return true;
+        });
+        desk.untilSeen(words.text("clash.nothing-fits"));
+        look("nothing fits");
+        DeskRun.fx(() -> {
+            client.undo();
+            client.undo();
+            return true;
+        });
+        desk.until("the program fits again", client::isBuiltForNow);
     }
 
     private void drills() {
@@ -153,6 +219,11 @@ class DeskWindowTest {
             desk.click(words.text(tab));
             look(tab);
         }
+        desk.choose(sheet);
+        desk.click(words.text("drills.bring-in"));
+        desk.untilSeen(words.count("import.bring-in", 1));
+        look("drills that come in");
+        desk.click(words.text("import.close"));
     }
 
     private Optional<ClientView> view() {

@@ -1,9 +1,8 @@
 package org.drillsheaf.desk;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.function.UnaryOperator;
+import java.util.List;
 import javafx.scene.input.KeyCode;
 import org.drillsheaf.desk.client.ClientCase;
 import org.drillsheaf.desk.program.WishesEdit;
@@ -12,23 +11,29 @@ import org.drillsheaf.drill.Phase;
 import org.drillsheaf.program.Pin;
 import org.drillsheaf.store.record.PartKey;
 
-/** Photographs every page of the window, for docs/desk.md. Needs no display. The folder is the only argument. */
+/**
+ * Photographs every page of the window, for docs/desk.md. Needs no display. The first argument is the folder; {@code everyday}
+ * or {@code rare} takes only a part, {@code every-look} photographs each page also dark and large.
+ */
 public final class Screenshots {
-    private static final int WIDTH = 1440;
-    private static final int HEIGHT = 900;
-
     private final DeskRun desk;
-    private final Path out;
+    private final Photographer photographer;
 
-    private Screenshots(DeskRun desk, Path out) {
+    private Screenshots(DeskRun desk, Path out, boolean everyLook) {
         this.desk = desk;
-        this.out = out;
+        this.photographer = new Photographer(desk, out, everyLook);
     }
 
-    public static void main(String[] arguments) throws IOException {
-        Path folder = Files.createTempDirectory("desk");
-        try (DeskRun desk = DeskRun.start(folder, DeskSettings.FIRST.lockedAfter(0))) {
-            new Screenshots(desk, Path.of(arguments[0])).all();
+    public static void main(String[] arguments) throws Exception {
+        Path out = Path.of(arguments[0]);
+        List<String> wanted = List.of(arguments);
+        if (!wanted.contains("rare")) {
+            try (DeskRun desk = DeskRun.start(Files.createTempDirectory("desk"), DeskSettings.FIRST.lockedAfter(0))) {
+                new Screenshots(desk, out, wanted.contains("every-look")).all();
+            }
+        }
+        if (!wanted.contains("everyday")) {
+            RareScreens.all(out, wanted.contains("every-look"));
         }
         System.exit(0);
     }
@@ -37,13 +42,13 @@ public final class Screenshots {
         desk.until(
                 "the first page shows its drawing",
                 () -> Seen.pictures(desk.scene().getRoot()) > 0);
-        photograph("start");
+        photographer.inAllLooks("start");
         desk.click("Open the demo clinic");
         desk.untilSeen("Odile Farrant");
-        photograph("clients");
+        photographer.inAllLooks("clients");
         desk.press(KeyCode.CONTROL, KeyCode.N);
         desk.untilSeen("Add the client");
-        photograph("new-client");
+        photographer.inAllLooks("new-client");
         desk.click("Close");
         visit();
         looks();
@@ -51,34 +56,34 @@ public final class Screenshots {
         drills();
         desk.press(KeyCode.ALT, KeyCode.DIGIT3);
         desk.untilSeen("How the window looks");
-        pause(800);
-        photograph("house");
+        Photographer.pause(800);
+        photographer.inAllLooks("house");
         desk.press(KeyCode.CONTROL, KeyCode.L);
-        photograph("locked");
+        photographer.inAllLooks("locked");
     }
 
     private void visit() {
         desk.click("Joaquín Mirande");
         desk.untilSeen("tests taken.");
-        pause(500);
-        photograph("screen");
+        Photographer.pause(500);
+        photographer.inAllLooks("screen");
         desk.press(KeyCode.CONTROL, KeyCode.DIGIT2);
-        pause(500);
-        photograph("reading");
+        Photographer.pause(500);
+        photographer.inAllLooks("reading");
         desk.press(KeyCode.CONTROL, KeyCode.DIGIT3);
         desk.untilSeen("drills in four phases");
         desk.press(KeyCode.S);
         desk.untilSeen("What could take its place");
-        photograph("program");
+        photographer.inAllLooks("program");
         desk.press(KeyCode.ESCAPE);
         desk.click("Sign program");
         desk.untilSeen("Signed by Tamsin Rook.");
         desk.press(KeyCode.CONTROL, KeyCode.DIGIT4);
         desk.untilSeen("as they are printed.");
-        photograph("handout");
+        photographer.inAllLooks("handout");
         desk.press(KeyCode.CONTROL, KeyCode.DIGIT5);
-        pause(1000);
-        photograph("progress");
+        Photographer.pause(1000);
+        photographer.inAllLooks("progress");
     }
 
     private void drills() {
@@ -88,36 +93,36 @@ public final class Screenshots {
         desk.type("wall march");
         desk.press(KeyCode.DOWN);
         desk.untilSeen("Words and tags");
-        pause(6000);
-        photograph("drill");
+        Photographer.pause(6000);
+        photographer.inAllLooks("drill");
         desk.click("Pose and picture");
-        pause(4000);
-        photograph("pose");
-        look(s -> s.with(DeskSettings.Theme.DARK));
-        photograph("dark-pose");
-        look(s -> s.with(DeskSettings.Theme.LIGHT));
+        Photographer.pause(4000);
+        photographer.inAllLooks("pose");
+        photographer.look(s -> s.with(DeskSettings.Theme.DARK));
+        photographer.photograph("dark-pose");
+        photographer.look(s -> s.with(DeskSettings.Theme.LIGHT));
     }
 
     private void looks() {
         desk.press(KeyCode.CONTROL, KeyCode.DIGIT3);
-        look(s -> s.with(DeskSettings.Theme.DARK));
-        photograph("dark-program");
+        photographer.look(s -> s.with(DeskSettings.Theme.DARK));
+        photographer.photograph("dark-program");
         desk.press(KeyCode.CONTROL, KeyCode.DIGIT1);
-        photograph("dark-screen");
-        look(s -> s.with(DeskSettings.Theme.LIGHT).mirrored(true));
-        photograph("right-to-left");
-        look(s -> s.mirrored(false).scaled(200));
-        photograph("large-screen");
+        photographer.photograph("dark-screen");
+        photographer.look(s -> s.with(DeskSettings.Theme.LIGHT).mirrored(true));
+        photographer.photograph("right-to-left");
+        photographer.look(s -> s.mirrored(false).scaled(200));
+        photographer.photograph("large-screen");
         desk.press(KeyCode.CONTROL, KeyCode.DIGIT3);
-        pause(500);
-        photograph("large-program");
-        look(s -> s.scaled(100));
-        look(s -> s.inLanguage("es"));
+        Photographer.pause(500);
+        photographer.photograph("large-program");
+        photographer.look(s -> s.scaled(100));
+        photographer.look(s -> s.inLanguage("es"));
         desk.untilSeen("Joaquín Mirande");
         desk.click("Joaquín Mirande");
         desk.untilSeen("pruebas hechas.");
-        photograph("spanish");
-        look(s -> s.inLanguage("en"));
+        photographer.photograph("spanish");
+        photographer.look(s -> s.inLanguage("en"));
         desk.untilSeen("Joaquín Mirande");
     }
 
@@ -148,33 +153,6 @@ public final class Screenshots {
             return true;
         });
         desk.untilSeen("Nothing fits");
-        photograph("clash");
-    }
-
-    private void look(UnaryOperator<DeskSettings> change) {
-        DeskRun.fx(() -> {
-            desk.window().settings(change.apply(desk.window().settings()));
-            return true;
-        });
-        pause(600);
-    }
-
-    private void photograph(String name) {
-        for (int wait = 0;
-                wait < 100 && DeskRun.fx(() -> Seen.emptyWells(desk.scene().getRoot())) > 0;
-                wait++) {
-            pause(300);
-        }
-        pause(300);
-        desk.photograph(out.resolve(name + ".png"), WIDTH, HEIGHT);
-    }
-
-    /** Pictures and papers come when they are drawn; a photograph waits for them. */
-    private static void pause(long milliseconds) {
-        try {
-            Thread.sleep(milliseconds);
-        } catch (InterruptedException e) {
-            throw new IllegalStateException(e);
-        }
+        photographer.inAllLooks("clash");
     }
 }

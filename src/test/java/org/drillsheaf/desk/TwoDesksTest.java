@@ -2,9 +2,12 @@ package org.drillsheaf.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
+import java.util.UUID;
 import java.util.stream.Stream;
 import javafx.event.Event;
 import javafx.scene.Node;
@@ -16,6 +19,8 @@ import org.drillsheaf.Problems;
 import org.drillsheaf.desk.setting.DeskSettings;
 import org.drillsheaf.store.Store;
 import org.drillsheaf.store.TestServer;
+import org.drillsheaf.store.Wire;
+import org.drillsheaf.store.change.Changes;
 import org.drillsheaf.store.record.ClientText;
 import org.drillsheaf.store.sql.Passphrase;
 import org.drillsheaf.store.sql.StoreAddress;
@@ -33,22 +38,37 @@ class TwoDesksTest {
     @TempDir
     Path folder;
 
-    private String address;
+    private HouseServer server;
+
+    /** The clinic's server with one client in its record. */
+    private record HouseServer(StoreAddress.Server address) {
+        int port() {
+            return URI.create(address.url().substring("jdbc:".length())).getPort();
+        }
+
+        String direct() {
+            return address.url() + "?user=" + address.user();
+        }
+
+        /** The same server at the far end of a wire. */
+        String through(Wire wire) {
+            return direct().replace(":" + port(), ":" + wire.port()) + "&connectTimeout=1&loginTimeout=1";
+        }
+    }
 
     @BeforeEach
     void fillTheServer() throws Exception {
-        StoreAddress.Server server = TestServer.emptyDatabase();
-        address = server.url() + "?user=" + server.user();
+        server = new HouseServer(TestServer.emptyDatabase());
         String yaml = Files.readString(Path.of("samples/clients/odile-farrant.yaml"));
-        try (Store store = Store.create(server, Passphrase.of(PASSWORD.toCharArray()), DeskRun.TODAY)) {
+        try (Store store = Store.create(server.address(), Passphrase.of(PASSWORD.toCharArray()), DeskRun.TODAY)) {
             store.clients().add(ClientText.parse("odile", yaml, new Problems()).orElseThrow(), "Tamsin Rook");
         }
     }
 
     @Test
     void whatOneDeskTypesAppearsAtTheOtherAndTheSameFieldIsDecidedByTheCoach(TestReporter reporter) throws Exception {
-        try (DeskRun tamsin = open("Tamsin Rook");
-                DeskRun joran = open("Joran Hale")) {
+        try (DeskRun tamsin = open("Tamsin Rook", server.direct());
+                DeskRun joran = open("Joran Hale", server.direct())) {
             long start = System.nanoTime();
             typeAtOnce(joran, HIP, "7");
             tamsin.until(
@@ -80,7 +100,36 @@ class TwoDesksTest {
         }
     }
 
-    private DeskRun open(String coach) throws Exception {
+    /** At worst a change is committed just after a question; then the next one hears of it, and the window loads the client. */
+    @Test
+    void theRecordIsAskedOftenEnoughForAChangeToBeThereWithinTwoSeconds() {
+        assertThat(Changes.ASKED_EVERY.multipliedBy(2)).isLessThanOrEqualTo(Duration.ofSeconds(1));
+    }
+
+    @Test
+    void withoutTheServerACoachGoesOnAndIsToldAndAnErasedClientLeavesTheDesk() throws Exception {
+        try (Wire wire = new Wire(server.port());
+                Store other = Store.open(server.address(), Passphrase.of(PASSWORD.toCharArray()), DeskRun.TODAY);
+                DeskRun desk = open("Joran Hale", server.through(wire))) {
+            UUID odile = other.clients().key("odile-farrant").orElseThrow();
+            wire.cut();
+            typeAtOnce(desk, HIP, "7");
+            desk.untilSeen("The server of the house does not answer.");
+            desk.untilSeen("The server is away; what you save waits here, encrypted");
+            wire.mend();
+            desk.until(
+                    "the message goes by itself",
+                    () -> Seen.texts(desk.scene().getRoot()).stream().noneMatch(t -> t.startsWith("The server")));
+            desk.untilSeen("✓ Saved");
+            assertThat(other.clients().load(odile).orElseThrow().yaml()).contains("hip: 7");
+
+            other.erase(odile, "Tamsin Rook");
+            desk.untilSeen("Tamsin Rook erased this client from the record.");
+            assertThat(DeskRun.fx(() -> Seen.texts(desk.scene().getRoot()))).doesNotContain("Odile Farrant");
+        }
+    }
+
+    private DeskRun open(String coach, String address) throws Exception {
         Path own = Files.createDirectory(folder.resolve(coach.substring(0, 2)));
         DeskRun desk = DeskRun.start(own, DeskSettings.FIRST.at(address, coach));
         desk.toFront();

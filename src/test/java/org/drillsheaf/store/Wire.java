@@ -10,23 +10,26 @@ import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 /** The network between a desk and its server: can be cut and mended. */
-final class Wire implements AutoCloseable {
+public final class Wire implements AutoCloseable {
     private final ServerSocket door;
     private final int server;
     private final List<Socket> open = new CopyOnWriteArrayList<>();
     private volatile boolean isCut;
 
-    Wire(int server) throws IOException {
+    /** @param server port of the server on this machine */
+    public Wire(int server) throws IOException {
         this.server = server;
         this.door = new ServerSocket(0, 50, InetAddress.getLoopbackAddress());
         thread(this::take);
     }
 
-    int port() {
+    /** Where a desk finds the server. */
+    public int port() {
         return door.getLocalPort();
     }
 
-    void cut() throws IOException {
+    /** Nothing gets through any more. */
+    public void cut() throws IOException {
         isCut = true;
         for (Socket socket : open) {
             socket.close();
@@ -34,7 +37,7 @@ final class Wire implements AutoCloseable {
         open.clear();
     }
 
-    void mend() {
+    public void mend() {
         isCut = false;
     }
 

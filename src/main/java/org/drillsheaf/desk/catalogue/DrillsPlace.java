@@ -47,6 +47,7 @@ public final class DrillsPlace extends BorderPane {
     private @Nullable DrillPage page;
     private @Nullable VBox side;
     private boolean poseOpen;
+    private boolean importOpen;
     private boolean listWanted = true;
 
     /**
@@ -231,6 +232,7 @@ public final class DrillsPlace extends BorderPane {
                 this::widen,
                 this::showList);
         page = opening;
+        importOpen = false;
         setCenter(opening);
         listWanted = false;
         arrange();
@@ -249,7 +251,8 @@ public final class DrillsPlace extends BorderPane {
         CatalogueList shown = list;
         if (beside != null && shown != null) {
             boolean narrow = getWidth() < NARROW * shown.font().get().getSize();
-            boolean seen = listWanted || page == null || !poseOpen && !narrow;
+            boolean alone = page == null && !importOpen;
+            boolean seen = listWanted || alone || !poseOpen && !narrow;
             beside.setVisible(seen);
             beside.setManaged(seen);
         }
@@ -281,6 +284,8 @@ public final class DrillsPlace extends BorderPane {
                             },
                             this::closeImport);
                     page = null;
+                    importOpen = true;
+                    listWanted = false;
                     setCenter(view);
                     arrange();
                     view.look(file);
@@ -288,9 +293,8 @@ public final class DrillsPlace extends BorderPane {
     }
 
     private void closeImport() {
+        importOpen = false;
         message(words.text("drills.choose"));
-        listWanted = true;
-        arrange();
         showList();
     }
 

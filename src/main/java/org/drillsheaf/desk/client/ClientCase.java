@@ -48,6 +48,7 @@ public final class ClientCase implements AutoCloseable {
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<KeptProgram>> kept = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<OpenClash>> clash = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<String>> erasedBy = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final StringProperty news = new SimpleStringProperty("");
     private final ReadOnlyBooleanWrapper searchIsLong = new ReadOnlyBooleanWrapper();
     private @Nullable Search search;
@@ -83,13 +84,30 @@ public final class ClientCase implements AutoCloseable {
                 c -> clash.set(
                         Optional.of(clash.get().map(old -> old.carriedTo(c)).orElse(c))));
         this.listening = workplace.store().changes().listen(entries -> {
-            if (entries.stream().anyMatch(this::isOurs)) {
+            List<AuditEntry> ours = entries.stream().filter(this::isOurs).toList();
+            Optional<String> eraser = ours.stream()
+                    .filter(e -> e.deed() == AuditEntry.Deed.ERASED)
+                    .map(AuditEntry::who)
+                    .findFirst();
+            if (eraser.isPresent()) {
+                workplace.background().show(() -> erased(eraser.get()));
+            } else if (!ours.isEmpty()) {
                 workplace.background().show(() -> saving.look(first.key()));
             }
         });
         readAgain();
         lookForKept();
         saving.lookForClashes(first.key());
+    }
+
+    private void erased(String who) {
+        saving.giveUp();
+        erasedBy.set(Optional.of(who));
+    }
+
+    /** Who erased this client at another desk; from then on there is nothing to show or to save. */
+    public ReadOnlyObjectProperty<Optional<String>> erasedBy() {
+        return erasedBy.getReadOnlyProperty();
     }
 
     private boolean isOurs(AuditEntry entry) {
@@ -386,8 +404,11 @@ public final class ClientCase implements AutoCloseable {
     public void close() {
         listening.close();
         stopSearch();
+        if (erasedBy.get().isPresent()) {
+            return;
+        }
         try {
-            saving.flush();
+            saving.close();
         } catch (StoreFailure e) {
             news.set(e.problem().what());
         }

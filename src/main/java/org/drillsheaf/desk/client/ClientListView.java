@@ -1,8 +1,11 @@
 package org.drillsheaf.desk.client;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -17,9 +20,11 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Font;
 import org.drillsheaf.desk.Workplace;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.look.Message;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.desk.work.Lane;
 import org.drillsheaf.store.change.AuditEntry;
@@ -36,6 +41,7 @@ final class ClientListView extends BorderPane {
     private final TextField search = new TextField();
     private final ListView<ClientSummary> list = new ListView<>();
     private final Label count = Labels.text("", "second");
+    private final VBox told = new VBox();
     private final Changes.Listening listening;
 
     ClientListView(
@@ -60,11 +66,13 @@ final class ClientListView extends BorderPane {
         });
         Button add = Buttons.withKey(Buttons.main(words.text("menu.new-client"), newClient), "Ctrl N");
         Button several = Buttons.plain(words.text("batch.open"), printSeveral);
-        HBox top = new HBox(
-                14, Labels.text(words.text("place.clients"), "title"), search, count, Labels.spring(), several, add);
+        Label title = Labels.text(words.text("place.clients"), "title");
+        title.setMinWidth(USE_PREF_SIZE);
+        count.setMinWidth(USE_PREF_SIZE);
+        HBox top = new HBox(14, title, search, count, Labels.spring(), several, add);
         top.setAlignment(Pos.CENTER_LEFT);
         top.setPadding(new javafx.geometry.Insets(14, 20, 10, 20));
-        setTop(top);
+        setTop(new VBox(top, told));
         list.setAccessibleText(words.text("place.clients"));
         list.setCellFactory(v -> new Row());
         Button first = Buttons.plain(words.text("clients.guide"), guide);
@@ -128,6 +136,35 @@ final class ClientListView extends BorderPane {
     /** Those that are found for what is typed. */
     List<ClientSummary> found() {
         return List.copyOf(list.getItems());
+    }
+
+    /** Says something above the list; the focus goes to what can be done about it. */
+    void tell(String what, String more, Optional<Button> action) {
+        Button close = Buttons.plain(words.text("clients.understood"), () -> {
+            quiet();
+            ready();
+        });
+        List<Button> buttons = new ArrayList<>(action.stream().toList());
+        buttons.add(close);
+        told.getChildren().setAll(new Message("remark", what, more, buttons.toArray(new Button[0])));
+        told.setPadding(new javafx.geometry.Insets(0, 20, 10, 20));
+        buttons.get(0).requestFocus();
+    }
+
+    /** Takes away what was said. */
+    void quiet() {
+        told.getChildren().clear();
+        told.setPadding(javafx.geometry.Insets.EMPTY);
+    }
+
+    /** Changes with the size of the letters. */
+    ReadOnlyObjectProperty<Font> font() {
+        return count.fontProperty();
+    }
+
+    /** Size of plain letters, pixels. */
+    double em() {
+        return count.getFont().getSize();
     }
 
     void ready() {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -12,6 +13,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -32,9 +34,12 @@ import org.drillsheaf.store.record.PartKey;
 /** One client's page: who it is, the line of visits, what is still missing, and the sheets of the chosen visit. */
 public final class ClientView extends BorderPane {
     private static final double LEAST_WIDTH_EM = 76;
+    private static final double WIDER_THAN_ANY_WINDOW = 8_000;
 
     /** Under this the strips leave their room to numbers and words. */
     private static final double STRIPS_WIDTH_EM = 46;
+
+    private static final Insets AROUND_MESSAGES = new Insets(4, 16, 8, 16);
 
     private final ClientCase client;
     private final Words words;
@@ -50,6 +55,7 @@ public final class ClientView extends BorderPane {
     private Optional<FieldClashView> clash = Optional.empty();
     private Guide guide = Guide.OFF;
     private boolean compact;
+    private boolean serverAway;
     private Object shownHead = "";
     private Object shownMessages = "";
 
@@ -84,7 +90,7 @@ public final class ClientView extends BorderPane {
         Button visit = Buttons.plain(words.text("menu.new-visit"), () -> newVisit());
         HBox visits = new HBox(10, line, visit);
         visits.setAlignment(Pos.CENTER_LEFT);
-        visits.setPadding(new javafx.geometry.Insets(0, 16, 0, 8));
+        visits.setPadding(new Insets(0, 16, 0, 8));
         if (sheaf.size() > 4) {
             visits.getChildren().add(Buttons.plain(sheaf.sheet(4).name(), () -> open(4)));
         }
@@ -99,7 +105,8 @@ public final class ClientView extends BorderPane {
         client.kept().addListener((of, old, now) -> show());
         client.draft().addListener((of, old, now) -> show());
         client.saved().addListener((of, old, now) -> {
-            if (old instanceof Saving.State.Waits != now instanceof Saving.State.Waits) {
+            if (!(now instanceof Saving.State.OnItsWay)) { // while a save is on its way nobody knows
+                serverAway = now instanceof Saving.State.Waits;
                 showMessages();
             }
         });
@@ -128,6 +135,7 @@ public final class ClientView extends BorderPane {
             }
             line.compact(little);
             sheaf.compact(little);
+            pins.compact(little);
         }
     }
 
@@ -188,12 +196,15 @@ public final class ClientView extends BorderPane {
         Label name = Labels.text(client.draft().get().name(), "title");
         name.setMinWidth(Region.USE_PREF_SIZE);
         Label facts = Labels.text(facts(person), "second");
-        facts.setMinWidth(40);
         Button edit = Buttons.link(words.text("client.details"), this::editPerson);
         Button list = Buttons.link(words.text("client.all"), back);
-        head.getChildren().setAll(name, facts, edit);
-        client.evaluation().get().flatMap(Evaluation::visit).ifPresent(this::cautions);
-        head.getChildren().addAll(Labels.spring(), list);
+        // What finds no room beside the name goes on below it.
+        FlowPane who = new FlowPane(name, facts, edit);
+        who.getStyleClass().add("client-facts");
+        who.setPrefWrapLength(WIDER_THAN_ANY_WINDOW);
+        HBox.setHgrow(who, Priority.ALWAYS);
+        client.evaluation().get().flatMap(Evaluation::visit).ifPresent(visit -> cautions(visit, who));
+        head.getChildren().setAll(who, list);
         client.undoName().ifPresent(what -> {
             Button undo = Buttons.withKey(Buttons.small(words.text("client.undo", what), client::undo), "Ctrl Z");
             head.getChildren().add(undo);
@@ -208,7 +219,7 @@ public final class ClientView extends BorderPane {
         return String.join(" · ", facts);
     }
 
-    private void cautions(ClientVisit visit) {
+    private void cautions(ClientVisit visit, FlowPane beside) {
         visit.conditions().stream().limit(3).forEach(condition -> {
             var known =
                     client.evaluator().knowledge().safetyRules().conditions().get(condition.id());
@@ -218,13 +229,14 @@ public final class ClientView extends BorderPane {
                             + words.text("side."
                                     + condition.sides().iterator().next().id())
                     : "";
-            head.getChildren().add(Labels.tag(name + side, "caution"));
+            beside.getChildren().add(Labels.tag(name + side, "caution"));
         });
     }
 
     private void showMessages() {
         Object wanted = List.of(
                 client.clash().get(),
+                serverAway,
                 client.evaluation().get().filter(e -> e.course().isEmpty()).map(Evaluation::problems),
                 guide == Guide.ON ? guideStep() : "");
         if (wanted.equals(shownMessages)) {
@@ -234,7 +246,7 @@ public final class ClientView extends BorderPane {
         messages.getChildren().clear();
         clash = client.clash().get().map(open -> new FieldClashView(client, open));
         clash.ifPresent(messages.getChildren()::add);
-        if (client.saved().get() instanceof Saving.State.Waits) {
+        if (serverAway) {
             messages.getChildren().add(new Message("caution", words.text("offline.title"), words.text("offline.more")));
         }
         client.evaluation().get().filter(e -> e.course().isEmpty()).ifPresent(e -> e.problems().stream()
@@ -248,10 +260,7 @@ public final class ClientView extends BorderPane {
             messages.getChildren()
                     .add(new Message("remark", words.text("guide.title"), words.text(guideStep()), close));
         }
-        messages.setPadding(
-                messages.getChildren().isEmpty()
-                        ? javafx.geometry.Insets.EMPTY
-                        : new javafx.geometry.Insets(4, 16, 8, 16));
+        messages.setPadding(messages.getChildren().isEmpty() ? Insets.EMPTY : AROUND_MESSAGES);
     }
 
     /** What comes next in a first visit. */
@@ -313,7 +322,7 @@ public final class ClientView extends BorderPane {
         TextField day = new TextField(LocalDate.now(client.workplace().clock()).toString());
         day.setAccessibleRoleDescription(words.text("visits.day"));
         day.setPrefColumnCount(9);
-        Label wrong = Labels.text("", "bold");
+        Label wrong = Labels.prose("", "bold");
         Button start = Buttons.main(words.text("visits.start"), () -> {
             Optional<LocalDate> date = date(day.getText());
             if (date.isEmpty()) {
@@ -328,14 +337,20 @@ public final class ClientView extends BorderPane {
         HBox row = new HBox(8, Labels.text(words.text("visits.day")), day, start, cancel, wrong);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("message");
+        this.day.setPadding(AROUND_MESSAGES);
         this.day.getChildren().setAll(row);
         day.requestFocus();
         day.selectAll();
     }
 
     private void closeDay() {
-        day.getChildren().clear();
+        takeDayAway();
         shown();
+    }
+
+    private void takeDayAway() {
+        day.getChildren().clear();
+        day.setPadding(Insets.EMPTY);
     }
 
     private static Optional<LocalDate> date(String text) {
@@ -347,7 +362,7 @@ public final class ClientView extends BorderPane {
     }
 
     private void addVisit(LocalDate date) {
-        day.getChildren().clear();
+        takeDayAway();
         if (!client.draft().get().visits().contains(date)) {
             client.change(
                     words.text("undo.new-visit"),

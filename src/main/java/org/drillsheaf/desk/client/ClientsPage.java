@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
 import javafx.scene.Parent;
+import javafx.scene.control.Button;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
@@ -17,17 +18,23 @@ import org.drillsheaf.desk.Workplace;
 import org.drillsheaf.desk.frame.Page;
 import org.drillsheaf.desk.frame.StatusLine;
 import org.drillsheaf.desk.history.History;
+import org.drillsheaf.desk.look.Buttons;
+import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.desk.work.Lane;
 import org.drillsheaf.store.record.ClientRecord;
 import org.drillsheaf.store.record.ClientSummary;
 import org.drillsheaf.store.record.ClientText;
 import org.drillsheaf.store.record.Content;
+import org.drillsheaf.store.record.Part;
 import org.drillsheaf.store.record.PartKey;
 import org.drillsheaf.store.sql.StoreFailure;
 import org.jspecify.annotations.Nullable;
 
 /** The place of the clients: the list, or one client's page. */
 public final class ClientsPage implements Page {
+    /** Under this the list and a panel do not fit beside each other. */
+    private static final double LEAST_WIDTH_EM = 74;
+
     private Workplace workplace;
     private final StatusLine status;
     private final Runnable hintsChanged;
@@ -38,6 +45,7 @@ public final class ClientsPage implements Page {
     private final BorderPane pane = new BorderPane();
     private final Lane opening;
     private @Nullable ClientView view;
+    private @Nullable Region panel;
     private boolean guided;
 
     public ClientsPage(
@@ -56,6 +64,8 @@ public final class ClientsPage implements Page {
         this.list = new ClientListView(workplace, this::open, this::newClient, this::printSeveral, this::guide);
         pane.getStyleClass().add("page");
         pane.setCenter(list);
+        pane.widthProperty().addListener((of, before, now) -> arrange());
+        list.font().addListener((of, before, now) -> arrange());
     }
 
     /** Makes the panel that prints for several clients. */
@@ -69,13 +79,34 @@ public final class ClientsPage implements Page {
 
     private void printSeveral() {
         Region panel = printing.make(workplace, list::found, this::closePanel);
-        pane.setRight(panel);
+        beside(panel);
         panel.applyCss();
         panel.requestFocus();
     }
 
+    /** A panel stands beside the list, or in its place where both would be too narrow to be read. */
+    private void beside(Region panel) {
+        this.panel = panel;
+        arrange();
+    }
+
+    private void arrange() {
+        Region open = panel;
+        if (view != null) {
+            return;
+        }
+        if (open != null && pane.getWidth() < LEAST_WIDTH_EM * list.em()) {
+            pane.setRight(null);
+            pane.setCenter(open);
+        } else {
+            pane.setCenter(list);
+            pane.setRight(open);
+        }
+    }
+
     private void closePanel() {
-        pane.setRight(null);
+        panel = null;
+        arrange();
         list.ready();
     }
 
@@ -85,10 +116,42 @@ public final class ClientsPage implements Page {
             pane.setCenter(view);
             return;
         }
+        opening.run(() -> workplace.store().clients().load(key), this::opened, this::failed);
+    }
+
+    private void opened(Optional<ClientRecord> found) {
+        Words words = workplace.words();
+        if (found.isEmpty()) {
+            list.find();
+            list.tell(words.text("clients.gone"), words.text("clients.gone-more"), Optional.empty());
+        } else if (found.get().visits().isEmpty()) {
+            Button start = Buttons.plain(words.text("visits.start"), () -> firstVisit(found.get()));
+            list.tell(words.text("clients.first-visit"), words.text("clients.first-visit-more"), Optional.of(start));
+        } else {
+            list.quiet();
+            show(found.get());
+        }
+    }
+
+    private void firstVisit(ClientRecord record) {
+        LocalDate today = LocalDate.now(workplace.clock());
+        PartKey visit = PartKey.visit(today);
+        Content dated = Content.emptyMap().with("/date", today.toString());
+        long version = record.part(visit).map(Part::version).orElse(0L);
         opening.run(
-                () -> workplace.store().clients().load(key),
-                found -> found.filter(r -> !r.visits().isEmpty()).ifPresent(this::show),
+                () -> {
+                    workplace.store().clients().save(record.key(), visit, version, dated, workplace.coach());
+                    return workplace.store().clients().load(record.key());
+                },
+                this::opened,
                 this::failed);
+    }
+
+    /** The open client is no longer in the record. */
+    private void erased(String who) {
+        Words words = workplace.words();
+        backToList();
+        list.tell(words.text("clients.erased", who), words.text("clients.erased-more"), Optional.empty());
     }
 
     /** Goes on with what the house knows now; the open client stays where it is, and keeps what can be taken back. */
@@ -120,8 +183,10 @@ public final class ClientsPage implements Page {
     private void show(ClientCase client) {
         client.saved().addListener((of, before, now) -> status.saved(now));
         client.news().addListener((of, before, now) -> status.tell(now));
+        client.erasedBy().addListener((of, before, now) -> now.ifPresent(this::erased));
         ClientView shown = new ClientView(client, sheets, this::backToList, hintsChanged);
         view = shown;
+        panel = null;
         pane.setCenter(shown);
         pane.setRight(null);
         if (pane.getScene() != null) {
@@ -168,7 +233,7 @@ public final class ClientsPage implements Page {
                 Content.emptyList(),
                 this::add,
                 this::closePanel);
-        pane.setRight(person);
+        beside(person);
         person.ready();
     }
 

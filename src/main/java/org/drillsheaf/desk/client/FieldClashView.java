@@ -12,6 +12,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.screen.MovementTest;
 import org.drillsheaf.screen.SafetyQuestion;
@@ -24,11 +25,13 @@ final class FieldClashView extends VBox {
 
     private final ClientCase client;
     private final Words words;
+    private final TradeWords trade;
     private Optional<Button> first = Optional.empty();
 
     FieldClashView(ClientCase client, OpenClash clash) {
         this.client = client;
         this.words = client.workplace().words();
+        this.trade = new TradeWords(words);
         getStyleClass().add("message");
         var theirs = clash.clash().theirs();
         ZoneId here = client.workplace().clock().getZone();
@@ -85,7 +88,7 @@ final class FieldClashView extends VBox {
             String side = path.contains("/left")
                     ? ", " + words.text("side.left")
                     : path.contains("/right") ? ", " + words.text("side.right") : "";
-            return test.get().name() + side;
+            return trade.test(test.get()) + side;
         }
         String[] steps = path.split("/");
         if (path.startsWith("/safety/")) {

@@ -120,8 +120,7 @@ public final class PersonView extends VBox {
                         scroll,
                         wrong,
                         new HBox(8, save, close));
-        setPrefWidth(460);
-        setMinWidth(360);
+        getStyleClass().add("person");
     }
 
     /** Puts the focus into the first field. */

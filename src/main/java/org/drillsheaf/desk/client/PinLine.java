@@ -1,11 +1,14 @@
 package org.drillsheaf.desk.client;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.words.TradeWords;
@@ -14,7 +17,7 @@ import org.drillsheaf.screen.MovementTest;
 import org.drillsheaf.screen.SafetyQuestion;
 
 /** "Still missing": what is needed, with its answer given right there, and what would help. */
-final class PinLine extends HBox {
+final class PinLine extends VBox {
     private static final int MOST_LINKS = 3;
 
     private final Words words;
@@ -22,6 +25,7 @@ final class PinLine extends HBox {
     private final Consumer<MovementTest> go;
     private final Runnable next;
     private Missing shown = Missing.NOTHING;
+    private boolean compact;
 
     PinLine(Words words, BiConsumer<SafetyQuestion, String> answer, Consumer<MovementTest> go, Runnable next) {
         this.words = words;
@@ -39,39 +43,60 @@ final class PinLine extends HBox {
         }
     }
 
+    /** With little room what is needed and what would help stand below each other. */
+    void compact(boolean little) {
+        compact = little;
+        fill();
+    }
+
     private void fill() {
         setVisible(!shown.isNothing());
         setManaged(!shown.isNothing());
-        getChildren().setAll(Labels.text(words.text("missing.title"), "bold"));
+        HBox line = row();
+        getChildren().setAll(line);
+        Label title = Labels.text(words.text("missing.title"), "bold");
+        title.setMinWidth(USE_PREF_SIZE);
+        line.getChildren().add(title);
         if (!shown.needed().isEmpty()) {
-            SafetyQuestion first = shown.needed().get(0);
-            javafx.scene.control.Label question = Labels.text(first.text(List.of(words.language(), "en")), "second");
-            question.setMinWidth(60);
-            Button no = Buttons.small(words.text("answer.no"), () -> answer.accept(first, "no"));
-            Button yes = Buttons.small(words.text("answer.yes"), () -> answer.accept(first, "yes"));
-            no.setAccessibleHelp(first.text(List.of(words.language(), "en")));
-            yes.setAccessibleHelp(first.text(List.of(words.language(), "en")));
-            getChildren()
-                    .addAll(
-                            Labels.tag(
-                                    words.text("missing.needed", shown.needed().size()), "inverted"),
-                            question,
-                            no,
-                            yes);
+            line.getChildren().addAll(needed(shown.needed().get(0)));
+        }
+        if (compact && !shown.needed().isEmpty() && !shown.helpful().isEmpty()) {
+            line = row();
+            getChildren().add(line);
         }
         if (!shown.helpful().isEmpty()) {
-            getChildren()
-                    .add(Labels.tag(
-                            words.text("missing.helpful", shown.helpful().size()), "outlined"));
-            shown.helpful().stream()
-                    .limit(shown.needed().isEmpty() ? MOST_LINKS : 1)
-                    .forEach(test ->
-                            getChildren().add(Buttons.link(new TradeWords(words).test(test), () -> go.accept(test))));
-            if (shown.needed().isEmpty()) {
-                getChildren().add(Labels.text(words.text("missing.nothing-needed"), "second"));
-            }
+            line.getChildren().addAll(helpful());
         }
-        Region spring = Labels.spring();
-        getChildren().addAll(spring, Buttons.withKey(Buttons.small(words.text("missing.next"), next), "F8"));
+        Button forward = Buttons.withKey(Buttons.small(words.text("missing.next"), next), "F8");
+        line.getChildren().addAll(Labels.spring(), forward);
+    }
+
+    private static HBox row() {
+        HBox row = new HBox();
+        row.getStyleClass().add("pin-row");
+        return row;
+    }
+
+    private List<Node> needed(SafetyQuestion first) {
+        String text = first.text(List.of(words.language(), "en"));
+        Button no = Buttons.small(words.text("answer.no"), () -> answer.accept(first, "no"));
+        Button yes = Buttons.small(words.text("answer.yes"), () -> answer.accept(first, "yes"));
+        no.setAccessibleHelp(text);
+        yes.setAccessibleHelp(text);
+        String count = words.text("missing.needed", shown.needed().size());
+        return List.of(Labels.tag(count, "inverted"), Labels.prose(text, "second"), no, yes);
+    }
+
+    private List<Node> helpful() {
+        List<Node> line = new ArrayList<>();
+        line.add(Labels.tag(words.text("missing.helpful", shown.helpful().size()), "outlined"));
+        boolean alone = shown.needed().isEmpty() && !compact;
+        shown.helpful().stream()
+                .limit(alone ? MOST_LINKS : 1)
+                .forEach(test -> line.add(Buttons.link(new TradeWords(words).test(test), () -> go.accept(test))));
+        if (alone) {
+            line.add(Labels.prose(words.text("missing.nothing-needed"), "second"));
+        }
+        return line;
     }
 }

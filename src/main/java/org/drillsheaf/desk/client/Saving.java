@@ -1,6 +1,7 @@
 package org.drillsheaf.desk.client;
 
 import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -28,6 +29,8 @@ import org.drillsheaf.store.sql.StoreFailure;
  * time, always the newest draft.
  */
 public final class Saving {
+    private static final Duration LOOK_FOR_SERVER = Duration.ofMillis(500);
+
     private final Store store;
     private final String coach;
     private final Clock clock;
@@ -40,6 +43,8 @@ public final class Saving {
     private int onTheirWay;
     private volatile ClientDraft latest;
     private volatile boolean waits;
+    private boolean lookingForServer;
+    private boolean closed;
 
     /**
      * A part that another desk changed.
@@ -120,12 +125,18 @@ public final class Saving {
     }
 
     /**
-     * Saves whatever is not on the disk yet and waits for it; for the moment before the record is closed.
+     * Saves whatever is not on the disk yet and waits for it; nothing is saved or looked for afterwards.
      *
      * @throws StoreFailure when it cannot be saved
      */
-    public void flush() {
+    void close() {
+        closed = true;
         write();
+    }
+
+    /** The client was erased: what stands here is for nobody any more. */
+    void giveUp() {
+        closed = true;
     }
 
     private synchronized Optional<PartClash> write() {
@@ -151,7 +162,7 @@ public final class Saving {
             content.ifPresentOrElse(c -> saved.put(key, c), () -> saved.remove(key));
             any = true;
         }
-        if (any) {
+        if (any && !waits) {
             store.search().refresh(draft.key());
         }
         return Optional.empty();
@@ -163,7 +174,33 @@ public final class Saving {
         } else if (onTheirWay == 0) {
             // With another save on its way the newest value is perhaps not on the disk yet.
             state.set(waits ? new State.Waits() : new State.Saved(LocalTime.now(clock)));
+            if (waits && !lookingForServer) {
+                lookingForServer = true;
+                background.later(LOOK_FOR_SERVER, this::lookForServer);
+            }
         }
+    }
+
+    /** What waits goes to the server by itself; the coach is told when it is there, and asked where another desk was first. */
+    private void lookForServer() {
+        if (closed || !(state.get() instanceof State.Waits)) {
+            lookingForServer = false;
+            return;
+        }
+        background.run(
+                () -> store.clients().waiting(),
+                left -> {
+                    if (left > 0) {
+                        background.later(LOOK_FOR_SERVER, this::lookForServer);
+                        return;
+                    }
+                    lookingForServer = false;
+                    if (state.get() instanceof State.Waits) {
+                        state.set(new State.Saved(LocalTime.now(clock)));
+                        lookForClashes(latest.key());
+                    }
+                },
+                e -> lookingForServer = false);
     }
 
     private void failed(Exception failure) {

@@ -74,7 +74,7 @@ final class Sheaf extends VBox {
     private void lay() {
         getChildren().clear();
         edges.clear();
-        summary = Labels.text(open().summary(), "second");
+        summary = Labels.prose(open().summary(), "second");
         HBox together = new HBox();
         for (int i = 0; i < sheets.size(); i++) {
             if (i == open) {

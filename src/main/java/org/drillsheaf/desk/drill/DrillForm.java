@@ -22,7 +22,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
-import org.drillsheaf.desk.look.Named;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.drill.DrillStatus;
 import org.drillsheaf.drill.DrillWords;
@@ -73,7 +72,8 @@ public final class DrillForm extends ScrollPane {
         text("purpose", "/purpose");
         family();
         phases();
-        goals();
+        GoalsField goals = new GoalsField(model, drillWords, fields, words);
+        add("goals", goals, goals.first());
         ids("positions", drillWords.positions().keySet(), id -> Optional.ofNullable(
                         drillWords.positions().get(id))
                 .map(p -> p.name().best(languages()))
@@ -90,7 +90,8 @@ public final class DrillForm extends ScrollPane {
         faults();
         dose();
         lines("stop");
-        conditions();
+        ConditionsField conditions = new ConditionsField(model, words);
+        add("conditions", conditions, conditions);
         version();
     }
 
@@ -178,72 +179,6 @@ public final class DrillForm extends ScrollPane {
         add("phases", boxes, boxes.getChildren().get(0));
     }
 
-    private void goals() {
-        FlowPane tags = fields.tags(
-                words.text("form.add-goal"),
-                List.copyOf(drillWords.goals().keySet()),
-                id -> Optional.ofNullable(drillWords.goals().get(plain(id)))
-                                .map(g -> g.name().best(languages()))
-                                .orElse(plain(id))
-                        + strength(id),
-                () -> model.goals().entrySet().stream()
-                        .map(g -> g.getKey() + "=" + g.getValue())
-                        .toList(),
-                id -> model.setGoal(plain(id), 2),
-                id -> model.setGoal(plain(id), 0));
-        VBox both = new VBox(4, tags, strengths());
-        add("goals", both, tags.getChildren().get(tags.getChildren().size() - 1));
-    }
-
-    private static String plain(String goal) {
-        return goal.replaceFirst("=.*", "");
-    }
-
-    private static String strength(String goal) {
-        return goal.contains("=") ? "  " + goal.substring(goal.indexOf('=') + 1) : "";
-    }
-
-    /** The strength of each goal, changed with the keys or by choosing. */
-    private HBox strengths() {
-        HBox line = new HBox(6);
-        line.setAlignment(Pos.CENTER_LEFT);
-        javafx.scene.control.ComboBox<String> goal = new javafx.scene.control.ComboBox<>();
-        javafx.scene.control.ComboBox<Integer> value = new javafx.scene.control.ComboBox<>();
-        value.getItems().setAll(1, 2, 3);
-        goal.setAccessibleText(words.text("form.goal"));
-        value.setAccessibleText(words.text("form.strength"));
-        goal.setConverter(
-                new Named<>(id -> Optional.ofNullable(drillWords.goals().get(id))
-                        .map(g -> g.name().best(languages()))
-                        .orElse(id)));
-        Runnable show = () -> {
-            List<String> now = List.copyOf(model.goals().keySet());
-            if (!goal.getItems().equals(now)) {
-                goal.getItems().setAll(now);
-            }
-            if (goal.getValue() == null && !now.isEmpty()) {
-                goal.setValue(now.get(0));
-            }
-            value.setValue(model.goals().get(goal.getValue()));
-        };
-        show.run();
-        goal.valueProperty()
-                .addListener((of, before, now) -> value.setValue(model.goals().get(now)));
-        value.setOnAction(e -> {
-            if (goal.getValue() != null
-                    && value.getValue() != null
-                    && !value.getValue().equals(model.goals().get(goal.getValue()))) {
-                model.setGoal(goal.getValue(), value.getValue());
-                model.draft().settle();
-            }
-        });
-        model.draft().document().addListener((of, before, now) -> show.run());
-        Label strengthOf = Labels.text(words.text("form.strength-of"), "second", "small");
-        strengthOf.setMinWidth(USE_PREF_SIZE);
-        line.getChildren().addAll(strengthOf, goal, value);
-        return line;
-    }
-
     private void ids(String field, Set<String> all, java.util.function.Function<String, String> text) {
         FlowPane tags = fields.tags(
                 words.text("form.add"),
@@ -264,7 +199,7 @@ public final class DrillForm extends ScrollPane {
     }
 
     private void faults() {
-        VBox rows = new VBox(4);
+        VBox rows = new VBox(8);
         int count = model.draft().now().at("/faults").size();
         for (int i = 0; i < count; i++) {
             String pointer = "/faults/" + i;
@@ -274,16 +209,14 @@ public final class DrillForm extends ScrollPane {
                     () -> model.text(pointer + "/fix", ENGLISH), t -> model.setText(pointer + "/fix", ENGLISH, t));
             fault.setAccessibleRoleDescription(words.text("form.fault", i + 1));
             fix.setAccessibleRoleDescription(words.text("form.fix", i + 1));
-            HBox.setHgrow(fault, Priority.ALWAYS);
-            HBox.setHgrow(fix, Priority.ALWAYS);
-            rows.getChildren().add(new HBox(6, fault, fix));
+            rows.getChildren().add(new VBox(2, fault, fix)); // beside each other neither would be seen whole
         }
         add(
                 "faults",
                 rows,
                 rows.getChildren().isEmpty()
                         ? rows
-                        : ((HBox) rows.getChildren().get(0)).getChildren().get(0));
+                        : ((VBox) rows.getChildren().get(0)).getChildren().get(0));
     }
 
     private void dose() {
@@ -317,40 +250,6 @@ public final class DrillForm extends ScrollPane {
                 model.set(pointer, t);
             }
         });
-    }
-
-    private void conditions() {
-        FlowPane tags = new FlowPane();
-        tags.getStyleClass().add("tag-row");
-        Runnable show = () -> {
-            tags.getChildren().clear();
-            model.draft().now().at("/conditions").forEach(c -> {
-                String id = c.path("id").asText();
-                HBox tag = new HBox(Labels.text(
-                        id + ": " + words.text("action." + c.path("action").asText()), "small"));
-                tag.getStyleClass().add("form-tag");
-                tag.setAlignment(Pos.CENTER_LEFT);
-                javafx.scene.control.Button away = new javafx.scene.control.Button("\u00D7");
-                away.getStyleClass().add("away");
-                away.setAccessibleText(words.text("form.take-away", id));
-                away.setOnAction(e -> {
-                    model.removeCondition(id);
-                    model.draft().settle();
-                });
-                tag.getChildren().add(away);
-                tags.getChildren().add(tag);
-            });
-        };
-        show.run();
-        List<com.fasterxml.jackson.databind.JsonNode> shown =
-                new ArrayList<>(List.of(model.draft().now().at("/conditions")));
-        model.draft().document().addListener((of, before, now) -> {
-            if (!now.at("/conditions").equals(shown.get(0))) {
-                shown.set(0, now.at("/conditions"));
-                show.run();
-            }
-        });
-        add("conditions", tags, tags);
     }
 
     private void version() {

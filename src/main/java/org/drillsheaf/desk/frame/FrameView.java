@@ -208,6 +208,7 @@ public final class FrameView extends StackPane {
     /** Goes to a place. */
     public void go(Place wanted) {
         place = wanted;
+        status.tell(""); // what was told belongs to where the coach was
         Objects.requireNonNull(rail.get(wanted)).setSelected(true);
         Page page = pages.computeIfAbsent(wanted, this::page);
         frame.setCenter(page.node());

@@ -1,6 +1,7 @@
 package org.drillsheaf.desk.frame;
 
 import java.util.List;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import org.drillsheaf.desk.client.Saving;
@@ -9,11 +10,9 @@ import org.drillsheaf.desk.words.Words;
 
 /** The last line of the window: what was saved, what is new, and the keys of the page. */
 public final class StatusLine extends HBox {
-    /** As much of the line as the keys may take. */
-    private static final double KEYS_SHARE = 0.7;
-
     private final Words words;
     private final Label saved = new Label();
+    private final Label place;
     private final Label news = new Label();
     private final HBox keys = new HBox(14);
 
@@ -22,8 +21,9 @@ public final class StatusLine extends HBox {
         getStyleClass().add("status-line");
         saved.setText(words.text("saved.ready"));
         keys.setAlignment(javafx.geometry.Pos.CENTER_RIGHT);
-        Label place = Labels.text(where);
-        saved.setMinWidth(USE_PREF_SIZE);
+        place = Labels.text(where);
+        saved.setWrapText(true);
+        news.setWrapText(true);
         keys.setMinWidth(0);
         getChildren().addAll(saved, place, news, Labels.spring(), keys);
         widthProperty().addListener((of, before, now) -> fit());
@@ -35,14 +35,23 @@ public final class StatusLine extends HBox {
         super.layoutChildren();
     }
 
-    /** Keys that find no room whole are left out, the last ones first: half a word helps nobody. */
+    /**
+     * What is said comes first, then the keys, then where the record lies. What finds no room whole is left out, the last keys
+     * first: half a word helps nobody.
+     */
     private void fit() {
-        double left = getWidth() * KEYS_SHARE;
-        for (javafx.scene.Node key : keys.getChildren()) {
+        double gaps = 4 * getSpacing() + getInsets().getLeft() + getInsets().getRight();
+        double left = getWidth() - gaps - saved.prefWidth(-1) - news.prefWidth(-1);
+        for (Node key : keys.getChildren()) {
             left -= key.prefWidth(-1) + keys.getSpacing();
-            key.setVisible(left > 0);
-            key.setManaged(left > 0);
+            show(key, left > 0);
         }
+        show(place, left > place.prefWidth(-1));
+    }
+
+    private static void show(Node node, boolean fits) {
+        node.setVisible(fits);
+        node.setManaged(fits);
     }
 
     /** How the saving stands. */

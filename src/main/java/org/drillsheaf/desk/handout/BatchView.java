@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.Workplace;
@@ -52,7 +53,10 @@ public final class BatchView extends VBox {
             kinds.add(box);
             getChildren().add(box);
         }
-        getChildren().addAll(new HBox(8, print, Buttons.plain(words.text("import.close"), close)), bar, told);
+        ScrollPane scroll = new ScrollPane(told);
+        scroll.setFitToWidth(true);
+        scroll.setFocusTraversable(false);
+        getChildren().addAll(new HBox(8, print, Buttons.plain(words.text("import.close"), close)), bar, scroll);
     }
 
     public void ready() {

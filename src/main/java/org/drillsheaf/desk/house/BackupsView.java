@@ -65,7 +65,7 @@ final class BackupsView extends VBox {
 
     private HBox row(Backup backup) {
         Label day = Labels.text(day(backup));
-        day.setMinWidth(170);
+        day.getStyleClass().add("backup-day");
         Label size = Labels.text(words.text("record.size", Math.max(1, backup.bytes() / 1024)), "second");
         Button back = Buttons.small(words.text("record.put-back"), () -> ask(backup));
         back.setAccessibleText(words.text("record.put-back") + ": " + day(backup));

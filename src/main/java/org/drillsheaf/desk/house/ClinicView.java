@@ -45,13 +45,13 @@ final class ClinicView extends VBox {
             field.setPrefColumnCount(40);
             String name = words.text("clinic." + key.replace('/', '-'));
             field.setAccessibleRoleDescription(name);
-            Label label = Labels.text(name, "second");
+            Label label = Labels.prose(name, "second", "house-name");
             label.setLabelFor(field);
             fields.put(key, field);
             grid.addRow(row++, label, field);
         }
         logo = new LogoView(workplace, this::changeLogo);
-        Label logoName = Labels.text(words.text("logo.name"), "second");
+        Label logoName = Labels.text(words.text("logo.name"), "second", "house-name");
         grid.addRow(row, logoName, logo);
         Button save = Buttons.plain(words.text("clinic.save"), this::save);
         getChildren()

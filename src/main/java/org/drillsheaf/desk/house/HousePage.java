@@ -51,9 +51,8 @@ public final class HousePage implements Page {
     }
 
     private HBox row(String key, javafx.scene.Node field) {
-        Label label = Labels.text(words.text(key), "second");
+        Label label = Labels.prose(words.text(key), "second", "house-name");
         label.setLabelFor(field);
-        label.setMinWidth(150);
         HBox row = new HBox(12, label, field);
         row.setAlignment(Pos.CENTER_LEFT);
         return row;

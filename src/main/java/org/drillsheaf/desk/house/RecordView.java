@@ -67,7 +67,7 @@ final class RecordView extends VBox {
         PasswordField fresh = new PasswordField();
         PasswordField again = new PasswordField();
         GridPane grid = new GridPane();
-        grid.getStyleClass().add("form");
+        grid.getStyleClass().addAll("form", "narrow-rule");
         field(grid, 0, "record.old-passphrase", old);
         field(grid, 1, "record.new-passphrase", fresh);
         field(grid, 2, "start.again", again);
@@ -85,7 +85,7 @@ final class RecordView extends VBox {
     }
 
     private void field(GridPane grid, int row, String key, PasswordField field) {
-        Label label = Labels.text(words.text(key), "second");
+        Label label = Labels.prose(words.text(key), "second", "house-name");
         label.setLabelFor(field);
         field.setAccessibleRoleDescription(words.text(key));
         grid.addRow(row, label, field);

@@ -1,11 +1,15 @@
 package org.drillsheaf.desk.incoming;
 
+import java.io.File;
+import java.nio.file.Path;
+import java.text.Bidi;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import javafx.geometry.NodeOrientation;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.control.Button;
@@ -20,6 +24,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.drillsheaf.Problem;
 import org.drillsheaf.desk.incoming.IncomingChange.Choice;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
@@ -37,6 +42,7 @@ import org.jspecify.annotations.Nullable;
 /** What a file of drills would change, drill by drill; nothing is written before the coach says so. */
 public final class ImportView extends BorderPane {
     private static final int MOST_PROBLEMS = 4;
+    private static final double LIST_SHARE = 0.42;
 
     private final ImportModel model;
     private final Words words;
@@ -85,10 +91,11 @@ public final class ImportView extends BorderPane {
         setTop(top);
         setCenter(scroll);
         setLeft(list);
+        list.prefWidthProperty().bind(widthProperty().multiply(LIST_SHARE));
     }
 
     /** Reads a file and shows what it would do. */
-    public void look(java.nio.file.Path file) {
+    public void look(Path file) {
         top.getChildren().setAll(head(), bar);
         bar.run(words.text("import.reading", file.getFileName()), going -> model.look(file, going), this::show, e -> {
             if (e instanceof Going.Stopped) {
@@ -114,9 +121,12 @@ public final class ImportView extends BorderPane {
         Button none = Buttons.small(words.text("import.leave-all"), () -> every(Choice.LEAVE));
         HBox row = new HBox(10, counted, Labels.spring(), all, none, bringIn);
         row.setAlignment(Pos.CENTER_LEFT);
-        top.getChildren().setAll(head(), bar, Labels.prose(summary(preview), "second"), row);
+        top.getChildren().setAll(head(), bar, Labels.prose(summary(preview), "second"));
+        if (!preview.changes().isEmpty()) {
+            top.getChildren().add(row);
+        }
         preview.problems().stream().limit(MOST_PROBLEMS).forEach(p -> top.getChildren()
-                .add(new Message("caution", p.message(), "")));
+                .add(refused(p, preview.file())));
         if (preview.problems().size() > MOST_PROBLEMS) {
             top.getChildren()
                     .add(Labels.text(words.text(
@@ -125,6 +135,13 @@ public final class ImportView extends BorderPane {
         count();
         list.getSelectionModel().selectFirst();
         list.requestFocus();
+    }
+
+    /** What cannot come in, and why; the file is named without its folder, which the coach has just chosen. */
+    private static Message refused(Problem problem, Path file) {
+        String folder = file.getParent() == null ? "" : file.getParent() + File.separator;
+        String place = problem.file().replace(folder, "") + (problem.line() > 0 ? ", " + problem.line() : "");
+        return new Message("caution", place + ": " + problem.what() + ".", problem.remedy() + ".");
     }
 
     private String summary(ImportModel.Preview preview) {
@@ -218,7 +235,12 @@ public final class ImportView extends BorderPane {
                     Labels.prose(field.field(), "second"),
                     Labels.prose(FieldChange.shown(field.old())),
                     Labels.prose(FieldChange.shown(field.fresh()), "bold"));
-            cells.forEach(cell -> GridPane.setValignment(cell, VPos.TOP));
+            cells.forEach(cell -> {
+                GridPane.setValignment(cell, VPos.TOP);
+                if (!new Bidi(cell.getText(), Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT).baseIsLeftToRight()) {
+                    cell.setNodeOrientation(NodeOrientation.RIGHT_TO_LEFT); // else its lines break in the wrong order
+                }
+            });
             grid.addRow(row++, cells.toArray(new Label[0]));
         }
         return grid;
@@ -287,8 +309,7 @@ public final class ImportView extends BorderPane {
                 return;
             }
             boolean taken = choice(item) != Choice.LEAVE;
-            Label name = Labels.text(item.change().name(), "bold");
-            name.setMinWidth(0);
+            Label name = Labels.prose(item.change().name(), "bold");
             HBox.setHgrow(name, Priority.SOMETIMES);
             Label decided =
                     Labels.tag(words.text(taken ? "import.taken" : "import.left"), taken ? "inverted" : "dashed");

@@ -39,11 +39,16 @@ public final class Labels {
         label.getStyleClass().addAll(looks);
         label.setMinWidth(Region.USE_PREF_SIZE);
         if (java.util.List.of(looks).contains("caution")) {
-            Region sign = new Region();
-            sign.getStyleClass().add("warning-sign");
-            label.setGraphic(sign);
+            label.setGraphic(warningSign());
         }
         return label;
+    }
+
+    /** The sign that every caution carries, so that it is not known by its colour alone. */
+    static Region warningSign() {
+        Region sign = new Region();
+        sign.getStyleClass().add("warning-sign");
+        return sign;
     }
 
     /** Takes the room that is left in a row. */

@@ -1,6 +1,7 @@
 package org.drillsheaf.desk.look;
 
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
@@ -16,7 +17,11 @@ public final class Message extends VBox {
         if (!kind.isEmpty()) {
             getStyleClass().add(kind);
         }
-        getChildren().add(Labels.prose(what, "bold"));
+        Label first = Labels.prose(what, "bold");
+        if (kind.equals("caution")) {
+            first.setGraphic(Labels.warningSign());
+        }
+        getChildren().add(first);
         if (!more.isEmpty()) {
             getChildren().add(Labels.prose(more));
         }

@@ -123,8 +123,7 @@ final class JointRows extends VBox {
             getStyleClass().add("joint-row");
             setAlignment(Pos.CENTER_LEFT);
             String name = model.name(joint.motion(), joint.side());
-            Label joinName = Labels.text(name);
-            joinName.getStyleClass().add("joint-name");
+            Label joinName = Labels.prose(name, "joint-name");
             HBox.setHgrow(joinName, Priority.ALWAYS);
             slider.setMin(joint.limit().least());
             slider.setMax(joint.limit().most());

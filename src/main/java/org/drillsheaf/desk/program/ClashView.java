@@ -38,14 +38,11 @@ final class ClashView extends VBox {
     }
 
     private HBox row(ProgramModel model, Words words, ClashSet.Member member, int number) {
-        Label who = Labels.text(member.who(), "second");
-        who.setMinWidth(120);
-        Label what = Labels.prose(member.what(), "heading");
-        what.setPrefWidth(280);
-        what.setMinWidth(120);
-        Button let =
-                Buttons.plain(member.remedy(), () -> model.letGo(member, words.text("undo.let-go", member.what())));
-        let.setPrefWidth(230);
+        Label who = Labels.prose(member.who(), "second", "clash-who");
+        Label what = Labels.prose(member.what(), "heading", "clash-what");
+        Button let = Buttons.plain(
+                remedy(words, member), () -> model.letGo(member, words.text("undo.let-go", member.what())));
+        let.getStyleClass().add("clash-let");
         if (member.letGo().kind() == ClashSet.Kind.CARRIED) {
             Readiness.of(let).set(java.util.Optional.of(words.text("clash.house-decides")));
         }
@@ -55,6 +52,10 @@ final class ClashView extends VBox {
         HBox row = new HBox(Labels.key(Integer.toString(number)), who, what, let, then);
         row.getStyleClass().add("clash-row");
         return row;
+    }
+
+    private static String remedy(Words words, ClashSet.Member member) {
+        return member.letGo().kind() == ClashSet.Kind.PIN ? words.text("program.unpin") : member.remedy();
     }
 
     /** Lets go of one, by its number from 1. */

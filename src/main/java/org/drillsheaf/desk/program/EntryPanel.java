@@ -41,7 +41,7 @@ final class EntryPanel extends VBox {
         Button shut = Buttons.withKey(Buttons.link(words.text("program.close"), close), "Esc");
         HBox head = new HBox(
                 8,
-                Labels.text(words.text("program.in-place-of", phase.title()), "small", "second"),
+                Labels.text(words.text("program.in-place-of", model.name(phase)), "small", "second"),
                 Labels.spring(),
                 shut);
         head.setAlignment(Pos.CENTER_LEFT);
@@ -167,13 +167,13 @@ final class EntryPanel extends VBox {
     private HBox stepper(String key, int value, IntConsumer step) {
         String name = words.text(key);
         Label label = Labels.text(name, "second");
-        label.setMinWidth(96);
+        label.getStyleClass().add("stepper-name");
         Button less = Buttons.small("−", () -> step.accept(-1));
         less.setAccessibleText(words.text("program.less", name));
         Button more = Buttons.small("+", () -> step.accept(1));
         more.setAccessibleText(words.text("program.more", name));
         Label number = Labels.text(Integer.toString(value), "bold");
-        number.setMinWidth(30);
+        number.getStyleClass().add("stepper-number");
         number.setAlignment(Pos.CENTER);
         HBox row = new HBox(6, label, less, number, more);
         row.setAlignment(Pos.CENTER_LEFT);

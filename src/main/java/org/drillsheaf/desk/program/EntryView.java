@@ -40,7 +40,7 @@ final class EntryView extends HBox {
         String name = model.name(entry.drill());
         String dose = dose(words, entry);
         String why = entry.reasons().isEmpty() ? "" : sentence(entry.reasons().get(0));
-        setAccessibleText(words.text("program.entry", name, dose, entry.minutes(), phase.title()));
+        setAccessibleText(words.text("program.entry", name, dose, entry.minutes(), model.name(phase)));
         setAccessibleHelp(why);
         Well well = new Well(
                 name,

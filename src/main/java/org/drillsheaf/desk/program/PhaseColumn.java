@@ -39,7 +39,7 @@ final class PhaseColumn extends VBox {
         List<String> languages = List.of(words.language(), "en");
         HBox head = new HBox(
                 8,
-                Labels.text(row.name().best(languages), "heading"),
+                Labels.text(model.name(plan.phase()), "heading"),
                 Labels.text(words.text("standing." + plan.standing().id()), "small", "second"));
         head.setAlignment(Pos.BASELINE_LEFT);
         getChildren().add(head);
@@ -62,12 +62,14 @@ final class PhaseColumn extends VBox {
             drills.getChildren().add(view);
         }
         plan.remarks().forEach(r -> drills.getChildren().add(Labels.prose(r, "small", "second")));
+        Optional<Label> gate = gate(model, words, plan);
         ScrollPane scroll = new ScrollPane(drills);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         VBox.setVgrow(scroll, Priority.ALWAYS);
         getChildren().add(scroll);
-        gate(model, words, plan).ifPresent(getChildren()::add);
+        // With little room the drills come first and the gate is scrolled to, but never cut.
+        gate.ifPresent((little && !entries.isEmpty() ? drills : this).getChildren()::add);
     }
 
     /** The goals that matter most here and those that fall short; the rest in one line. */
@@ -110,7 +112,6 @@ final class PhaseColumn extends VBox {
         Label label = Labels.prose(name, "small", weight);
         HBox.setHgrow(label, Priority.ALWAYS);
         label.setMaxWidth(Double.MAX_VALUE);
-        label.setMinWidth(40);
         HBox row = new HBox(label, bar);
         if (number.isEmpty()) {
             label.setMinWidth(Region.USE_PREF_SIZE);
@@ -121,7 +122,7 @@ final class PhaseColumn extends VBox {
             Label count = Labels.text(number, "small", weight);
             count.setMinWidth(Region.USE_PREF_SIZE);
             row.getChildren().add(count);
-            label.getStyleClass().add("goal-name");
+            label.getStyleClass().add("bar-name");
         }
         row.getStyleClass().add("bar-row");
         return row;
@@ -134,12 +135,8 @@ final class PhaseColumn extends VBox {
                     .map(GateResult.Line::words)
                     .collect(Collectors.joining("; "));
             boolean met = gate.status() == GateResult.Status.MET;
-            Label text = Labels.prose(
+            return Labels.prose(
                     words.text(met ? "program.gate-met" : "program.to-move-on", lines), "small", "second", "gate");
-            text.setTooltip(new Tooltip(text.getText()));
-            // Where there is no drill to show there is room for all of it.
-            text.setMinHeight(plan.entries().isEmpty() ? Region.USE_PREF_SIZE : Region.USE_COMPUTED_SIZE);
-            return text;
         });
     }
 

@@ -131,6 +131,11 @@ public final class ProgramModel {
         return client.evaluation().get().filter(Evaluation::mayBuild).isPresent();
     }
 
+    /** What the house calls a phase, in the language of the window. */
+    public String name(Phase phase) {
+        return row(phase).name().best(List.of(client.workplace().words().language(), "en"));
+    }
+
     public PhaseRow row(Phase phase) {
         return knowledge().vocabulary().phases().row(phase);
     }

@@ -155,7 +155,7 @@ public final class ProgressSheet implements Sheet {
         VBox text = new VBox(4, head, table);
         line.change().ifPresent(c -> text.getChildren()
                 .add(Labels.prose(words.text("progress.smallest", c.smallestChange()), "small", "third")));
-        text.setMinWidth(200);
+        text.getStyleClass().add("chart-words");
         HBox box = new HBox(12, new ChartView(line, from, to, said.toString()), text);
         box.getStyleClass().add("ruled");
         return box;

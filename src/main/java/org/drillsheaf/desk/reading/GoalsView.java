@@ -79,7 +79,7 @@ final class GoalsView extends VBox {
         if (changed > 0) {
             head.getChildren().add(Buttons.link(words.count("goals.back", (int) changed), this::takeAllBack));
         }
-        head.setMinHeight(26);
+        head.getStyleClass().add("goal-row-height");
         return head;
     }
 
@@ -104,10 +104,9 @@ final class GoalsView extends VBox {
     }
 
     private HBox row(ReadingModel.GoalRow row, int number) {
-        Label name = Labels.text(row.name());
+        Label name = Labels.prose(row.name(), "goal-name");
         HBox.setHgrow(name, Priority.ALWAYS);
         name.setMaxWidth(Double.MAX_VALUE);
-        name.setMinWidth(60);
         HBox line = new HBox(name);
         line.getStyleClass().add("goal-row");
         line.setAlignment(Pos.CENTER_LEFT);

@@ -65,10 +65,9 @@ final class ScreenRow extends VBox {
         String shown = starts ? words.text("position." + ScreenModel.position(test)) : "";
         position.setText(shown);
         compact(false);
-        Label name = Labels.text(trade.test(test), "test-name");
+        Label name = Labels.prose(trade.test(test), "test-name");
         HBox.setHgrow(name, Priority.ALWAYS);
         name.setMaxWidth(Double.MAX_VALUE);
-        name.setMinWidth(110);
         String suffix = test.unit() == Unit.POINTS
                 ? words.text("screen.of", Math.round(test.highest()))
                 : test.unit().suffix().strip();
@@ -97,7 +96,7 @@ final class ScreenRow extends VBox {
         HBox box = new HBox(cell.number());
         box.getStyleClass().add("col-side");
         if (cell.entry().part().isPresent()) {
-            box.getChildren().add(Labels.text(partName(cell.entry()), "small", "second"));
+            box.getChildren().add(Labels.prose(partName(cell.entry()), "small", "second"));
         } else {
             box.getChildren().add(cell.strip());
         }
@@ -132,7 +131,7 @@ final class ScreenRow extends VBox {
                 yes -> words.text(yes ? "answer.yes" : "answer.no"),
                 yes -> model.mark(cells.get(0).entry(), name, yes, words.text("undo.mark", shown)));
         mark = segments;
-        box.getChildren().addAll(segments, Labels.text(shown, "small", "second"));
+        box.getChildren().addAll(segments, Labels.prose(shown, "small", "second"));
         return box;
     }
 
@@ -141,8 +140,7 @@ final class ScreenRow extends VBox {
         String name = side.isEmpty() ? trade.test(test) : trade.test(test) + ", " + side;
         Cell[] made = new Cell[1];
         NumberField number = new NumberField(name + ", " + test.unit().suffix().strip(), () -> typed(made[0]));
-        Label word = Labels.text("", "finding-word");
-        word.setMinWidth(Region.USE_PREF_SIZE);
+        Label word = Labels.prose("", "finding-word");
         Cell cell = new Cell(entry, number, new StripView(), word, name);
         made[0] = cell;
         number.field().focusedProperty().addListener((of, before, now) -> {

@@ -62,14 +62,14 @@ public final class Opening {
         if (address instanceof StoreAddress.Server) {
             store.clients().waitWhileAway(records);
         }
-        return new Opened(store, knowledge);
+        return opened(store, knowledge);
     }
 
     /** Makes a new record. */
     public Opened create(StoreAddress address, char[] passphrase) throws Failed, IOException {
         Knowledge knowledge = knowledge();
         makeRoom(address);
-        return new Opened(Store.create(address, Passphrase.of(passphrase), clock), knowledge);
+        return opened(Store.create(address, Passphrase.of(passphrase), clock), knowledge);
     }
 
     /** Opens the demo clinic, and makes it the first time from the invented clients of the samples. */
@@ -78,7 +78,7 @@ public final class Opening {
         StoreAddress.File address = new StoreAddress.File(file);
         Passphrase passphrase = Passphrase.of(DEMO_PASSPHRASE.toCharArray());
         if (Files.exists(address.file())) {
-            return new Opened(Store.open(address, passphrase, clock), knowledge);
+            return opened(Store.open(address, passphrase, clock), knowledge);
         }
         makeRoom(address);
         Store store = Store.create(address, passphrase, clock);
@@ -92,6 +92,12 @@ public final class Opening {
             Files.deleteIfExists(address.file());
             throw e;
         }
+        return opened(store, knowledge);
+    }
+
+    /** The search is the first to hear of changes, so that the list of clients, which hears of them too, finds what is new. */
+    private static Opened opened(Store store, Knowledge knowledge) {
+        store.search().warmUp();
         return new Opened(store, knowledge);
     }
 

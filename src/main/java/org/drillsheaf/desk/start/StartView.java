@@ -76,7 +76,7 @@ public final class StartView extends HBox {
                         looks(settings));
         VBox right = new VBox(12, picture, Labels.prose(words.text("start.picture"), "small", "second"));
         right.setAlignment(Pos.CENTER);
-        right.setMaxWidth(300);
+        right.getStyleClass().add("first-picture");
         getChildren().addAll(column, right);
     }
 

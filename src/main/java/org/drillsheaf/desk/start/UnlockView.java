@@ -51,7 +51,7 @@ public final class UnlockView extends StackPane {
                 row,
                 told,
                 links);
-        box.setMaxWidth(420);
+        box.getStyleClass().add("unlock");
         box.setAlignment(Pos.CENTER_LEFT);
         getChildren().add(box);
     }

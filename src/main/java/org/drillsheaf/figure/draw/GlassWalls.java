@@ -71,7 +71,8 @@ final class GlassWalls {
             Vec3 x = slab.frame().axisX().times(slab.half().x());
             Vec3 y = slab.frame().axisY().times(slab.half().y());
             Vec3 z = slab.frame().axisZ().times(slab.half().z());
-            boolean thinX = slab.half().x() <= Math.min(slab.half().y(), slab.half().z());
+            boolean thinX =
+                    slab.half().x() <= Math.min(slab.half().y(), slab.half().z());
             boolean thinY = slab.half().y() <= slab.half().z();
             return thinX
                     ? new Plate(slab.centre(), y, z, x.unit())

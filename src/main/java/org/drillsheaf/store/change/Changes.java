@@ -1,5 +1,6 @@
 package org.drillsheaf.store.change;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.Executors;
@@ -13,7 +14,9 @@ import org.drillsheaf.store.sql.StoreFailure;
  * Listeners are called on a thread of its own, in the order of the commits. Safe for several threads.
  */
 public final class Changes implements AutoCloseable {
-    private static final long EVERY_MILLISECONDS = 400;
+    /** How long after one question the next one is asked. A commit is told at the first question after it. */
+    public static final Duration ASKED_EVERY = Duration.ofMillis(400);
+
     private static final int MOST_AT_ONCE = 1_000;
 
     private final Audit audit;
@@ -40,7 +43,8 @@ public final class Changes implements AutoCloseable {
         if (!asking) {
             asking = true;
             seen = audit.newest();
-            asker.scheduleWithFixedDelay(this::ask, EVERY_MILLISECONDS, EVERY_MILLISECONDS, TimeUnit.MILLISECONDS);
+            long every = ASKED_EVERY.toMillis();
+            asker.scheduleWithFixedDelay(this::ask, every, every, TimeUnit.MILLISECONDS);
         }
         return () -> listeners.remove(listener);
     }

@@ -54,7 +54,8 @@ class FigureDrawerTest {
                 .height();
         assertThat(back.anchors().get("body").height()).isCloseTo(stands, within(0.5));
         Box outline = back.paths().stream()
-                .filter(path -> path.role() == Role.PROP_LINE && path.shape().box().height() > stands)
+                .filter(path ->
+                        path.role() == Role.PROP_LINE && path.shape().box().height() > stands)
                 .findFirst()
                 .orElseThrow()
                 .shape()
