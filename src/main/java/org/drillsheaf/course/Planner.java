@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.drillsheaf.program.BuildResult;
 import org.drillsheaf.program.Builder;
+import org.drillsheaf.program.KnownAnswers;
 import org.drillsheaf.program.Needs;
 import org.drillsheaf.program.Offers;
 import org.drillsheaf.program.Program;
@@ -32,6 +33,7 @@ public final class Planner {
         }
     };
 
+    private final KnownAnswers answers = new KnownAnswers(REMEMBERED);
     /** The last first. */
     private final Deque<Offers> judged = new ArrayDeque<>();
 
@@ -80,7 +82,7 @@ public final class Planner {
                 return known;
             }
         }
-        Builder builder = knowledge.builder().stoppedBy(stopAsked);
+        Builder builder = knowledge.builder().knowing(answers).stoppedBy(stopAsked);
         BuildResult result = builder.build(needs, offers(needs, builder));
         if (!isStopped(result)) {
             synchronized (built) {

@@ -20,6 +20,7 @@ public final class Builder {
     private final PhaseTable table;
     private final BuilderSettings settings;
     private final ExactBuilder exact;
+    private final KnownAnswers known;
 
     public Builder(Catalogue catalogue, Safety safety, PhaseTable table, BuilderSettings settings) {
         this.catalogue = catalogue;
@@ -27,14 +28,16 @@ public final class Builder {
         this.table = table;
         this.settings = settings;
         this.exact = new ExactBuilder(new Objective(settings.order()), settings.mostSteps());
+        this.known = new KnownAnswers(0);
     }
 
-    private Builder(Builder like, ExactBuilder exact) {
+    private Builder(Builder like, ExactBuilder exact, KnownAnswers known) {
         this.catalogue = like.catalogue;
         this.safety = like.safety;
         this.table = like.table;
         this.settings = like.settings;
         this.exact = exact;
+        this.known = known;
     }
 
     /**
@@ -44,7 +47,12 @@ public final class Builder {
      * @param stopAsked looked at every few thousand steps, by the thread that searches; may turn true at any time
      */
     public Builder stoppedBy(BooleanSupplier stopAsked) {
-        return new Builder(this, exact.stoppedBy(stopAsked));
+        return new Builder(this, exact.stoppedBy(stopAsked), known);
+    }
+
+    /** The same builder, which answers a task that is known already without a search. */
+    public Builder knowing(KnownAnswers answers) {
+        return new Builder(this, exact, answers);
     }
 
     /** A program, the requirements that clash, or why there is no program for home. */
@@ -96,10 +104,7 @@ public final class Builder {
         if (!tooLittle.isEmpty()) {
             return new InPersonOnly(tooLittle);
         }
-        if (!exact.fits(task, settings.mostSteps()).orElse(true)) {
-            return new ClashFinder(needs, offers, catalogue, tasks, exact).find();
-        }
-        Answer answer = exact.solve(task);
+        Answer answer = known.to(task, () -> answer(task));
         if (answer.kind() == Answer.Kind.NOT_DECIDED) {
             return new Undecided(answer.looked(), answer.stopped());
         }
@@ -107,6 +112,11 @@ public final class Builder {
             return new ClashFinder(needs, offers, catalogue, tasks, exact).find();
         }
         return new Assembly(catalogue, table, settings, needs, offers, tasks, task).program(answer, exact.objective());
+    }
+
+    /** Whether anything fits at all is asked first: that is soon said, while a search for the best among nothing may be long. */
+    private Answer answer(BuildTask task) {
+        return exact.fits(task, settings.mostSteps()).orElse(true) ? exact.solve(task) : Answer.nothingFits();
     }
 
     /** Drills that conditions leave, whatever the client owns or likes: too few are no home program. */

@@ -44,6 +44,11 @@ public record Answer(
         drills = drills.stream().map(List::copyOf).toList();
     }
 
+    /** Proved without a search for the best. */
+    public static Answer nothingFits() {
+        return new Answer(Kind.NOTHING_FITS, List.of(), 0, 0, 0, 0, 0, 0, false, false);
+    }
+
     public boolean found() {
         return kind == Kind.BEST || kind == Kind.BEST_FOUND;
     }

@@ -7,9 +7,17 @@ final class Choice {
     static final Choice EMPTY = new Choice(new int[0]);
 
     private final int[] drills;
+    private final int hash;
 
     private Choice(int[] sorted) {
         this.drills = sorted;
+        // Sets of small numbers: the usual sum would give many of them the same hash.
+        int mixed = 0;
+        for (int drill : sorted) {
+            mixed = (mixed + drill + 1) * 0x9E3779B1;
+            mixed ^= mixed >>> 15;
+        }
+        hash = mixed;
     }
 
     static Choice of(int... drills) {
@@ -64,8 +72,17 @@ final class Choice {
     }
 
     boolean hasAll(Choice other) {
+        if (this == other || other.drills.length == 0) {
+            return true;
+        }
+        int left = drills.length - other.drills.length;
+        int at = 0;
         for (int drill : other.drills) {
-            if (!has(drill)) {
+            while (left >= 0 && drills[at] < drill) {
+                at++;
+                left--;
+            }
+            if (left < 0 || drills[at++] != drill) {
                 return false;
             }
         }
@@ -73,6 +90,9 @@ final class Choice {
     }
 
     boolean hasNone(Choice other) {
+        if (other.drills.length == 0) {
+            return true;
+        }
         for (int drill : drills) {
             if (other.has(drill)) {
                 return false;
@@ -93,12 +113,12 @@ final class Choice {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Choice choice && Arrays.equals(drills, choice.drills);
+        return other instanceof Choice choice && hash == choice.hash && Arrays.equals(drills, choice.drills);
     }
 
     @Override
     public int hashCode() {
-        return Arrays.hashCode(drills);
+        return hash;
     }
 
     @Override

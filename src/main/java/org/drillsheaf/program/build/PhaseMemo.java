@@ -16,15 +16,13 @@ final class PhaseMemo {
     /** All positions. */
     static final long ANY = -1;
 
-    private record Asked(long positions, Choice forced) {}
-
     /** @param used the positions of the answer's drills */
     private record Known(Choice forbidden, PhaseAnswer answer, long used) {}
 
     private final Model model;
     private final Tally tally;
     private final List<PhaseSearch> searches = new ArrayList<>();
-    private final List<Map<Asked, List<Known>>> memo = new ArrayList<>();
+    private final List<Map<Long, Map<Choice, List<Known>>>> memo = new ArrayList<>();
 
     PhaseMemo(Model model, Objective objective, Tally tally) {
         this.model = model;
@@ -44,18 +42,15 @@ final class PhaseMemo {
         if (tally.spent()) {
             return PhaseAnswer.atLeast(0);
         }
-        Map<Asked, List<Known>> here = memo.get(phase);
-        List<Known> known = here.computeIfAbsent(new Asked(positions, forced), f -> new ArrayList<>());
-        PhaseAnswer asked = known(known, positions, forced, forbidden);
-        for (int i = -1; i < forced.size() && asked.drills() == null && asked.value() < below; i++) {
-            if (i < 0 && positions == ANY) {
-                continue;
-            }
-            Asked wider = i < 0 ? new Asked(ANY, forced) : new Asked(positions, forced.without(i));
-            PhaseAnswer more = known(here.getOrDefault(wider, List.of()), positions, forced, forbidden);
-            if (more.drills() != null || more.value() > asked.value()) {
-                asked = more;
-            }
+        Map<Choice, List<Known>> here = memo.get(phase).computeIfAbsent(positions, p -> new HashMap<>());
+        PhaseAnswer asked = known(here.getOrDefault(forced, List.of()), positions, forced, forbidden);
+        if (positions != ANY && asked.drills() == null && asked.value() < below) {
+            Map<Choice, List<Known>> anywhere = memo.get(phase).getOrDefault(ANY, Map.of());
+            asked = better(asked, known(anywhere.getOrDefault(forced, List.of()), positions, forced, forbidden));
+        }
+        for (int i = 0; i < forced.size() && asked.drills() == null && asked.value() < below; i++) {
+            List<Known> fewer = here.getOrDefault(forced.without(i), List.of());
+            asked = better(asked, known(fewer, positions, forced, forbidden));
         }
         if (asked.drills() != null || asked.value() >= below) {
             return asked;
@@ -64,11 +59,16 @@ final class PhaseMemo {
         if (tally.spent()) {
             return PhaseAnswer.atLeast(0);
         }
+        List<Known> known = here.computeIfAbsent(forced, f -> new ArrayList<>(2));
         if (known.size() == KEPT) {
             known.remove(0);
         }
         known.add(new Known(forbidden, answer, used(phase, answer)));
         return answer;
+    }
+
+    private static PhaseAnswer better(PhaseAnswer one, PhaseAnswer other) {
+        return other.drills() != null || other.value() > one.value() ? other : one;
     }
 
     private long used(int phase, PhaseAnswer answer) {
