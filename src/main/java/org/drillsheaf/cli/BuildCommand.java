@@ -12,6 +12,7 @@ import org.drillsheaf.course.Folders;
 import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.course.Planning;
 import org.drillsheaf.program.Program;
+import org.drillsheaf.saying.Speech;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -88,9 +89,10 @@ final class BuildCommand implements Callable<Integer> {
             ProgramQuestions questions = ProgramQuestions.of(whyNot, whatIf, knowledge.catalogue(), read.client());
             TextFile.makeFolder(out);
             Papers papers = new Papers(Papers.maker(folders, knowledge), course, out);
+            Speech speech = knowledge.vocabulary().speech("en");
             BuildReport report = format == Format.json
-                    ? new BuildReport.Machine(terminal)
-                    : new BuildReport.Terminal(terminal, knowledge.catalogue(), explain);
+                    ? new BuildReport.Machine(terminal, speech)
+                    : new BuildReport.Terminal(terminal, speech, explain);
             report.reading(course.last());
             Optional<RecordPapers> record =
                     atWork.record().map(open -> new RecordPapers(open, folders, knowledge, atWork.yaml()));

@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.drillsheaf.course.Course;
 import org.drillsheaf.course.Planning;
-import org.drillsheaf.drill.Catalogue;
 import org.drillsheaf.program.Program;
+import org.drillsheaf.saying.Speech;
 
 /** Tells what a build came to, for people or for machines. The reading comes first, then one of the three ways it can go on. */
 sealed interface BuildReport {
@@ -33,13 +33,13 @@ sealed interface BuildReport {
     void written(List<Path> files);
 
     /** For people, line by line while the work goes on. */
-    record Terminal(PrintWriter out, Catalogue catalogue, boolean explain) implements BuildReport {
+    record Terminal(PrintWriter out, Speech speech, boolean explain) implements BuildReport {
 
         @Override
         public void reading(Course.Stop stop) {
-            new ReadingText(out, explain)
+            new ReadingText(out, speech, explain)
                     .print(stop.visit().client(), stop.visit().reading());
-            stop.change().ifPresent(new ChangeText(out, explain)::print);
+            stop.change().ifPresent(new ChangeText(out, speech, explain)::print);
         }
 
         @Override
@@ -51,21 +51,21 @@ sealed interface BuildReport {
 
         @Override
         public void refused(Planning planning) {
-            ProgramText text = new ProgramText(out, catalogue, explain);
+            ProgramText text = new ProgramText(out, speech, explain);
             text.goals(planning.needs().ahead());
             text.printRefusal(planning.result());
         }
 
         @Override
         public void program(Planning planning, Program program) {
-            ProgramText text = new ProgramText(out, catalogue, explain);
+            ProgramText text = new ProgramText(out, speech, explain);
             text.goals(planning.needs().ahead());
             text.print(program);
         }
 
         @Override
         public void answers(ProgramQuestions.Answers answers) {
-            new ProgramText(out, catalogue, explain).answers(answers);
+            new ProgramText(out, speech, explain).answers(answers);
         }
 
         @Override
@@ -84,10 +84,12 @@ sealed interface BuildReport {
     /** For machines: one document, printed when everything is known. */
     final class Machine implements BuildReport {
         private final PrintWriter out;
+        private final Speech speech;
         private final Map<String, Object> json = new LinkedHashMap<>();
 
-        Machine(PrintWriter out) {
+        Machine(PrintWriter out, Speech speech) {
             this.out = out;
+            this.speech = speech;
         }
 
         @Override
@@ -99,13 +101,13 @@ sealed interface BuildReport {
         public void noProgram(String because, Optional<Path> written) {
             json.put("no-program", because);
             json.put("written", written.map(Path::toString).stream().toList());
-            out.println(Json.text(json));
+            out.println(Json.text(json, speech));
         }
 
         @Override
         public void refused(Planning planning) {
             json.put("refused", ProgramJson.refusal(planning.result()));
-            out.println(Json.text(json));
+            out.println(Json.text(json, speech));
         }
 
         @Override
@@ -127,7 +129,7 @@ sealed interface BuildReport {
         @Override
         public void written(List<Path> files) {
             json.put("written", files.stream().map(Path::toString).toList());
-            out.println(Json.text(json));
+            out.println(Json.text(json, speech));
         }
     }
 }

@@ -9,6 +9,7 @@ import org.drillsheaf.Source;
 import org.drillsheaf.drill.safety.LimitToConfirm;
 import org.drillsheaf.drill.safety.Measure;
 import org.drillsheaf.program.Vocabulary;
+import org.drillsheaf.saying.Speech;
 import org.drillsheaf.screen.NumberToConfirm;
 
 /** The page of limits for a licensed clinician to confirm, as Markdown. */
@@ -44,9 +45,10 @@ record LimitsPage(Vocabulary vocabulary) {
         lines.addAll(tests());
         lines.addAll(doses());
         lines.addAll(List.of("", "## What the words of the rules mean", "", "| word | meaning |", "|---|---|"));
+        Speech speech = vocabulary.speech("en");
         Stream.of(Measure.values())
                 .filter(measure -> limits.stream().anyMatch(l -> l.strict().contains(measure.id())))
-                .forEach(measure -> lines.add("| " + measure.id() + " | " + measure.words() + " |"));
+                .forEach(measure -> lines.add("| " + measure.id() + " | " + speech.say(measure.words()) + " |"));
         return lines;
     }
 

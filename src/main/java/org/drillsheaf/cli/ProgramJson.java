@@ -22,6 +22,7 @@ import org.drillsheaf.program.Undecided;
 import org.drillsheaf.program.Waits;
 import org.drillsheaf.program.WhatIf;
 import org.drillsheaf.program.WhyNot;
+import org.drillsheaf.saying.Saying;
 
 /** A program, or why there is none, for machines. Keys are those of the program's own file. */
 final class ProgramJson {
@@ -90,7 +91,7 @@ final class ProgramJson {
         return json;
     }
 
-    private static Map<String, Object> difference(Difference difference, String words) {
+    private static Map<String, Object> difference(Difference difference, Saying words) {
         Map<String, Object> json = new LinkedHashMap<>();
         difference.cost().ifPresent(cost -> json.put("cost", cost(cost)));
         json.put("decided", difference.decided());

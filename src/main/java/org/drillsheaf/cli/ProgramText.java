@@ -3,9 +3,6 @@ package org.drillsheaf.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.drillsheaf.drill.Catalogue;
-import org.drillsheaf.drill.Drill;
-import org.drillsheaf.drill.Goal;
 import org.drillsheaf.program.Alternative;
 import org.drillsheaf.program.AssignedDose;
 import org.drillsheaf.program.BuildResult;
@@ -20,16 +17,18 @@ import org.drillsheaf.program.ProgramChange;
 import org.drillsheaf.program.Undecided;
 import org.drillsheaf.program.Waits;
 import org.drillsheaf.program.Without;
+import org.drillsheaf.saying.Saying;
+import org.drillsheaf.saying.Speech;
 
 /** A program on the terminal: goals, phases, drills, doses, minutes and one line why. */
 final class ProgramText {
     private final PrintWriter out;
-    private final Catalogue catalogue;
+    private final Speech speech;
     private final boolean explain;
 
-    ProgramText(PrintWriter out, Catalogue catalogue, boolean explain) {
+    ProgramText(PrintWriter out, Speech speech, boolean explain) {
         this.out = out;
-        this.catalogue = catalogue;
+        this.speech = speech;
         this.explain = explain;
     }
 
@@ -46,24 +45,25 @@ final class ProgramText {
             if (explain) {
                 phase.goals().stream()
                         .filter(g -> g.reasons().size() > 1)
-                        .forEach(g -> out.println("      " + goal(g.goal()) + ": " + String.join("; ", g.reasons())));
+                        .forEach(g -> out.println("      " + goal(g.goal()) + ": " + semicolons(g.reasons())));
             }
         }
     }
 
     void print(Program program) {
         out.println();
-        out.println("Program: begins with " + program.start().title() + ". " + String.join("; ", program.startReasons())
-                + ".");
+        out.println(
+                "Program: begins with " + program.start().title() + ". " + semicolons(program.startReasons()) + ".");
         for (PhasePlan phase : program.phases()) {
             phase(phase);
         }
         for (ProgramChange change : program.changes()) {
-            out.println("  " + change.phase().title() + ", "
-                    + change.kind().id().replace('-', ' ') + ": " + drill(change.drill()) + " (" + change.why() + ")");
+            out.println(
+                    "  " + change.phase().title() + ", " + change.kind().id().replace('-', ' ') + ": "
+                            + drill(change.drill()) + " (" + speech.say(change.why()) + ")");
         }
-        program.remarks().forEach(remark -> out.println("  " + remark));
-        out.println(program.proof().words());
+        program.remarks().forEach(this::line);
+        out.println(speech.say(program.proof().words()));
     }
 
     void answers(ProgramQuestions.Answers answers) {
@@ -72,17 +72,17 @@ final class ProgramText {
             String name = drill(about.whyNot().drill());
             if (about.without().isPresent()) {
                 Without without = about.without().get();
-                out.println(name + " is in. Without it: " + without.words() + ".");
+                out.println(name + " is in. Without it: " + speech.say(without.words()) + ".");
             } else {
                 out.println("Why not " + name);
-                about.whyNot().reasons().forEach(reason -> out.println("  " + reason));
-                about.whyNot().phases().forEach(phase -> out.println("  in " + phase.words()));
+                about.whyNot().reasons().forEach(this::line);
+                about.whyNot().phases().forEach(phase -> out.println("  in " + speech.say(phase.words())));
             }
         }
         if (!answers.whatIf().isEmpty()) {
             out.println();
             out.println("What if");
-            answers.whatIf().forEach(change -> out.println("  " + change.words()));
+            answers.whatIf().forEach(change -> line(change.words()));
         }
     }
 
@@ -100,14 +100,16 @@ final class ProgramText {
                     + entry.minutes() + " min" + (entry.familiar() ? " · known" : "")
                     + (entry.variants().isEmpty() ? "" : " · changed: " + String.join(", ", entry.variants()))
                     + entry.side().map(s -> " · begins " + s.id()).orElse(""));
-            entry.reasons().stream().limit(explain ? 99 : 1).forEach(reason -> out.println("      " + reason));
+            entry.reasons().stream()
+                    .limit(explain ? 99 : 1)
+                    .forEach(reason -> out.println("      " + speech.say(reason)));
             if (explain) {
                 for (Alternative alternative : entry.alternatives()) {
-                    out.println("      or " + drill(alternative.drill()) + ": " + alternative.words());
+                    out.println("      or " + drill(alternative.drill()) + ": " + speech.say(alternative.words()));
                 }
             }
         }
-        plan.remarks().forEach(remark -> out.println("  " + remark));
+        plan.remarks().forEach(this::line);
     }
 
     private String covered(List<CoveredGoal> all) {
@@ -126,16 +128,18 @@ final class ProgramText {
     void printRefusal(BuildResult result) {
         out.println();
         if (result instanceof ClashSet clash) {
-            out.println("No program fits. " + clash.words());
-            clash.members().forEach(member -> out.println("  " + member.remedy() + ": " + member.then()));
+            out.println("No program fits. " + speech.say(clash.words()));
+            clash.members()
+                    .forEach(member ->
+                            out.println("  " + speech.say(member.remedy()) + ": " + speech.say(member.then())));
         } else if (result instanceof InPersonOnly inPerson) {
             out.println("No program for home; in person only.");
-            inPerson.reasons().forEach(reason -> out.println("  " + reason));
+            inPerson.reasons().forEach(this::line);
         } else if (result instanceof Undecided undecided) {
-            out.println("No program found. " + undecided.words());
+            out.println("No program found. " + speech.say(undecided.words()));
         } else if (result instanceof Waits waits) {
             out.println("The program waits.");
-            waits.reasons().forEach(reason -> out.println("  " + reason));
+            waits.reasons().forEach(this::line);
         }
     }
 
@@ -148,11 +152,18 @@ final class ProgramText {
     }
 
     private String drill(String id) {
-        return catalogue.drill(id).map(Drill::name).map(n -> n.english()).orElse(id);
+        return speech.say(Saying.name(Saying.Name.Kind.DRILL, id));
     }
 
     private String goal(String id) {
-        Goal goal = catalogue.words().goals().get(id);
-        return goal == null ? id : goal.name().english();
+        return speech.say(Saying.name(Saying.Name.Kind.GOAL, id));
+    }
+
+    private String semicolons(List<Saying> sayings) {
+        return speech.say(Saying.joined(Saying.Joint.SEMICOLON, sayings));
+    }
+
+    private void line(Saying saying) {
+        out.println("  " + speech.say(saying));
     }
 }

@@ -11,6 +11,7 @@ import org.drillsheaf.course.Folders;
 import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.program.Needs;
 import org.drillsheaf.program.PhaseNeeds;
+import org.drillsheaf.saying.Speech;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -55,15 +56,18 @@ final class ReadCommand implements Callable<Integer> {
             Knowledge knowledge = HouseData.knowledge(folders);
             Course course = Course.of(atWork.visits(Optional.ofNullable(visit), knowledge), knowledge);
             ClientVisit read = course.last().visit();
+            Speech speech = knowledge.vocabulary().speech("en");
             if (format == Format.json) {
-                out.println(Json.text(ReadingJson.of(
-                        course.last(),
-                        read.reading().safety().isClear() ? goals(course.last(), knowledge) : List.of())));
+                out.println(Json.text(
+                        ReadingJson.of(
+                                course.last(),
+                                read.reading().safety().isClear() ? goals(course.last(), knowledge) : List.of()),
+                        speech));
             } else {
-                new ReadingText(out, explain).print(read.client(), read.reading());
-                course.last().change().ifPresent(new ChangeText(out, explain)::print);
+                new ReadingText(out, speech, explain).print(read.client(), read.reading());
+                course.last().change().ifPresent(new ChangeText(out, speech, explain)::print);
                 if (read.reading().safety().isClear()) {
-                    new ProgramText(out, knowledge.catalogue(), explain).goals(goals(course.last(), knowledge));
+                    new ProgramText(out, speech, explain).goals(goals(course.last(), knowledge));
                 }
             }
             return read.reading().safety().isClear() ? ExitCode.DONE : ExitCode.CANNOT;

@@ -9,6 +9,7 @@ import org.drillsheaf.course.ClientVisit;
 import org.drillsheaf.course.Course;
 import org.drillsheaf.program.GoalNeed;
 import org.drillsheaf.program.PhaseNeeds;
+import org.drillsheaf.saying.Saying;
 import org.drillsheaf.screen.Contradiction;
 import org.drillsheaf.screen.Evidence;
 import org.drillsheaf.screen.Finding;
@@ -141,7 +142,7 @@ final class ReadingJson {
         return json;
     }
 
-    private static List<String> words(PresentationReading reading, Evidence.Kind kind) {
+    private static List<Saying> words(PresentationReading reading, Evidence.Kind kind) {
         return reading.evidence(kind).stream().map(Evidence::words).toList();
     }
 

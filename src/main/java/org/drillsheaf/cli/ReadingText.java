@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.drillsheaf.Side;
 import org.drillsheaf.client.Client;
+import org.drillsheaf.saying.Saying;
+import org.drillsheaf.saying.Speech;
 import org.drillsheaf.screen.Contradiction;
 import org.drillsheaf.screen.Evidence;
 import org.drillsheaf.screen.Finding;
@@ -30,10 +32,12 @@ final class ReadingText {
     private static final int VALUE_WIDTH = 26;
 
     private final PrintWriter out;
+    private final Speech speech;
     private final boolean explain;
 
-    ReadingText(PrintWriter out, boolean explain) {
+    ReadingText(PrintWriter out, Speech speech, boolean explain) {
         this.out = out;
+        this.speech = speech;
         this.explain = explain;
     }
 
@@ -47,21 +51,21 @@ final class ReadingText {
     }
 
     private void safety(SafetyReading safety) {
-        out.println("Safety: " + safety.status().words());
+        out.println("Safety: " + say(safety.status().words()));
         for (SafetyReading.Flag flag : safety.stopping()) {
-            out.println("  stops: " + flag.words());
+            out.println("  stops: " + say(flag.words()));
         }
         for (SafetyReading.Flag flag : safety.holding()) {
-            out.println("  waits for a clinician's word: " + flag.words());
+            out.println("  waits for a clinician's word: " + say(flag.words()));
         }
         for (SafetyQuestion question : safety.unanswered()) {
             out.println(
                     "  still to ask (" + question.id() + "): " + question.text().english());
         }
         if (explain) {
-            safety.released().forEach(flag -> out.println("  released in writing: " + flag.words()));
+            safety.released().forEach(flag -> out.println("  released in writing: " + say(flag.words())));
         }
-        safety.advice().forEach(advice -> out.println("  " + advice));
+        safety.advice().forEach(advice -> out.println("  " + say(advice)));
         for (String condition : safety.suggestedConditions()) {
             out.println("  an answer points to the condition " + condition + ", which is not in the file");
         }
@@ -84,7 +88,7 @@ final class ReadingText {
                 untested.append(untested.length() == 0 ? "" : ", ")
                         .append(test.name().toLowerCase(Locale.ROOT));
             } else if (explain) {
-                sides.values().forEach(f -> out.println("  " + f.words()));
+                sides.values().forEach(f -> out.println("  " + say(f.words())));
             } else {
                 out.println(row(test, sides));
             }
@@ -94,12 +98,12 @@ final class ReadingText {
         }
     }
 
-    private static String row(MovementTest test, Map<Optional<Side>, Finding> sides) {
+    private String row(MovementTest test, Map<Optional<Side>, Finding> sides) {
         StringBuilder row = new StringBuilder("  ").append(pad(test.name(), TEST_WIDTH));
         sides.forEach((side, finding) -> {
-            String value = finding.values().isEmpty() ? "" : finding.values() + "  ";
+            String value = finding.values().isEmpty() ? "" : say(finding.values()) + "  ";
             String mark = side.map(s -> s == Side.LEFT ? "L " : "R ").orElse("  ");
-            row.append(pad(mark + value + finding.kindWords(), VALUE_WIDTH));
+            row.append(pad(mark + value + say(finding.kindWords()), VALUE_WIDTH));
         });
         return row.toString().stripTrailing();
     }
@@ -123,47 +127,47 @@ final class ReadingText {
             }
         }
         for (Contradiction contradiction : reading.contradictions()) {
-            out.println("  does not fit together: " + contradiction.findings());
-            line("  " + contradiction.meaning() + " → " + contradiction.nextStep());
+            out.println("  does not fit together: " + say(contradiction.findings()));
+            out.println("    " + say(contradiction.meaning()) + " → " + say(contradiction.nextStep()));
         }
         reading.nextTest().ifPresent(this::nextTest);
         reading.standIn()
-                .ifPresent(q -> line("  ask instead of " + q.barredTest().name() + ": " + q.question()));
+                .ifPresent(
+                        q -> out.println("    ask instead of " + q.barredTest().name() + ": " + q.question()));
     }
 
-    private static String headline(Reading reading) {
-        List<String> held =
-                reading.supported().stream().map(PresentationReading::name).toList();
+    private String headline(Reading reading) {
+        List<String> held = reading.supported().stream().map(p -> say(p.name())).toList();
         if (!held.isEmpty()) {
             return String.join("; ", held) + (reading.lax() ? "; laxity at its cut-off" : "");
         }
-        List<String> open = reading.open().stream()
-                .map(p -> p.name() + " (" + p.verdictWords() + ")")
-                .toList();
+        List<String> open =
+                reading.open().stream().map(p -> say(p.nameWithVerdict())).toList();
         return (open.isEmpty() ? "nothing is held" : "open: " + String.join("; ", open))
                 + (reading.lax() ? "; laxity at its cut-off" : "");
     }
 
     private void presentation(PresentationReading presentation) {
-        out.println("  " + presentation.name() + ": " + presentation.verdictWords());
+        out.println("  " + say(presentation.name()) + ": " + say(presentation.verdictWords()));
         evidence(presentation, Evidence.Kind.FOR, "+");
         evidence(presentation, Evidence.Kind.AGAINST, "−");
         if (explain) {
             evidence(presentation, Evidence.Kind.NOT_KNOWN, "?");
         }
         if (!presentation.openBecause().isEmpty()) {
-            out.println("    ? open because of " + String.join("; ", presentation.openBecause()));
+            out.println(
+                    "    ? open because of " + say(Saying.joined(Saying.Joint.SEMICOLON, presentation.openBecause())));
         }
     }
 
     private void evidence(PresentationReading presentation, Evidence.Kind kind, String mark) {
         for (Evidence evidence : presentation.evidence(kind)) {
-            out.println("    " + mark + " " + evidence.words());
+            out.println("    " + mark + " " + say(evidence.words()));
         }
     }
 
     private void nextTest(NextTest next) {
-        out.println("  would settle most: " + next.reason());
+        out.println("  would settle most: " + say(next.reason()));
         if (explain) {
             out.println(String.format(Locale.ROOT, "      %.2f bits, %d minutes", next.bits(), next.minutes()));
         }
@@ -177,21 +181,25 @@ final class ReadingText {
         }
         out.println();
         out.println("What holds besides");
-        Map<String, List<Restriction>> because = reading.restrictions().stream()
+        Map<Saying, List<Restriction>> because = reading.restrictions().stream()
                 .collect(Collectors.groupingBy(Restriction::because, LinkedHashMap::new, Collectors.toList()));
-        because.forEach((reason, restrictions) -> out.println("  " + reason + ": "
-                + restrictions.stream().map(Restriction::words).collect(Collectors.joining("; "))));
+        because.forEach((reason, restrictions) -> out.println("  " + say(reason) + ": "
+                + restrictions.stream().map(r -> say(r.words())).collect(Collectors.joining("; "))));
         for (ScreenCondition condition : reading.conditions()) {
-            out.println("  condition " + condition.id() + ": " + condition.because()
+            out.println("  condition " + condition.id() + ": " + say(condition.because())
                     + condition.declined().map(r -> " (declined: " + r + ")").orElse(""));
         }
-        reading.remarks().forEach(remark -> out.println("  " + remark));
+        reading.remarks().forEach(remark -> out.println("  " + say(remark)));
     }
 
-    private void line(String words) {
-        if (!words.isBlank()) {
-            out.println("  " + words);
+    private void line(Saying saying) {
+        if (!saying.isEmpty()) {
+            out.println("  " + say(saying));
         }
+    }
+
+    private String say(Saying saying) {
+        return speech.say(saying);
     }
 
     private static String pad(String text, int width) {

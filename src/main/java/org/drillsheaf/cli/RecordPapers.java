@@ -32,7 +32,7 @@ record RecordPapers(OpenRecord record, Folders folders, Knowledge knowledge, Str
     String keep(Program program, ClientVisit read, Optional<String> signedBy, List<Papers.Made> papers) {
         StringWriter reading = new StringWriter();
         PrintWriter lines = new PrintWriter(reading);
-        new ReadingText(lines, false).print(read.client(), read.reading());
+        new ReadingText(lines, knowledge.vocabulary().speech("en"), false).print(read.client(), read.reading());
         lines.flush();
         record.store().drills().takeIn(knowledge.vocabulary().library(), record.who());
         record.store().programs().keepReading(record.client(), program.date(), reading.toString(), record.who());

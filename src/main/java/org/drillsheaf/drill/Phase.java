@@ -3,6 +3,7 @@ package org.drillsheaf.drill;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import org.drillsheaf.saying.Saying;
 
 /** The four phases of a program, in their order. What a phase weighs is data of the program package. */
 public enum Phase {
@@ -17,6 +18,11 @@ public enum Phase {
     }
 
     /** The word on screen, for example {@code Settle}. */
+    /** The name, to be said in any language. */
+    public Saying saidName() {
+        return Saying.name(Saying.Name.Kind.PHASE, id());
+    }
+
     public String title() {
         return name().charAt(0) + id().substring(1);
     }

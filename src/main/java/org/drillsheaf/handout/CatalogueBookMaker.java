@@ -32,10 +32,10 @@ import org.drillsheaf.figure.pose.SolvedSheet;
 import org.drillsheaf.handout.page.CatalogueBook;
 import org.drillsheaf.handout.page.DrillBlock;
 import org.drillsheaf.handout.page.Frame;
-import org.drillsheaf.handout.page.Messages;
 import org.drillsheaf.handout.page.Told;
 import org.drillsheaf.handout.paint.Picture;
 import org.drillsheaf.program.Vocabulary;
+import org.drillsheaf.saying.Messages;
 
 /** Lays the catalogue out as a book for the clinic: drills in use, as written, with the author's pictures. */
 final class CatalogueBookMaker {

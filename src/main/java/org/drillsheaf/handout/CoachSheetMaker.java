@@ -9,19 +9,22 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.drillsheaf.drill.Goal;
+import org.drillsheaf.drill.Phase;
 import org.drillsheaf.drill.check.Readability;
 import org.drillsheaf.handout.page.ClientHandout;
 import org.drillsheaf.handout.page.CoachSheet;
 import org.drillsheaf.handout.page.DrillBlock;
 import org.drillsheaf.handout.page.Frame;
-import org.drillsheaf.handout.page.Messages;
 import org.drillsheaf.handout.page.Told;
 import org.drillsheaf.program.Alternative;
 import org.drillsheaf.program.CoachWishes;
 import org.drillsheaf.program.Entry;
+import org.drillsheaf.program.GoalReason;
 import org.drillsheaf.program.Program;
-import org.drillsheaf.program.Served;
 import org.drillsheaf.program.Vocabulary;
+import org.drillsheaf.saying.Messages;
+import org.drillsheaf.saying.Saying;
+import org.drillsheaf.saying.Speech;
 import org.drillsheaf.screen.CoachStrip;
 import org.drillsheaf.screen.Evidence;
 import org.drillsheaf.screen.Finding;
@@ -35,10 +38,12 @@ import org.drillsheaf.screen.Verdict;
 final class CoachSheetMaker {
     private final Vocabulary vocabulary;
     private final Messages messages;
+    private final Speech speech;
 
     CoachSheetMaker(Vocabulary vocabulary, Messages messages) {
         this.vocabulary = vocabulary;
         this.messages = messages;
+        this.speech = vocabulary.speech(messages.language());
     }
 
     /** @param handout the client's pages of the same program, for their reading grade and what the report tells of them */
@@ -50,20 +55,18 @@ final class CoachSheetMaker {
                 (int) Math.round(order.client().statureCentimetres()),
                 rows(order),
                 notTested(order),
-                headline(reading),
+                said(reading.headline()),
                 reading.presentations().stream()
                         .filter(p -> p.verdict() != Verdict.NOT_SUPPORTED)
-                        .map(CoachSheetMaker::guess)
+                        .map(this::guess)
                         .toList(),
-                reading.nextTest().map(n -> n.reason()),
+                reading.nextTest().map(n -> said(n.reason())),
                 drills(program),
-                program.proof().words(),
+                said(program.proof().words()),
                 aims(program),
                 cautions(order, program, handout),
                 changed(order.now().wishes()),
-                order.now().safety().remarks().stream()
-                        .map(CoachSheetMaker::english)
-                        .toList(),
+                order.now().safety().remarks().stream().map(this::said).toList(),
                 grade(handout),
                 report(order, program, handout));
     }
@@ -79,14 +82,16 @@ final class CoachSheetMaker {
             if (!isTested(finding.test(), findings)) {
                 CoachStrip strip =
                         CoachStrip.of(order.client(), order.now().reading().age(), finding);
-                tests.putIfAbsent(finding.test().id(), new CoachSheet.NotTested(test(finding.test()), cutoff(strip)));
+                tests.putIfAbsent(
+                        finding.test().id(),
+                        new CoachSheet.NotTested(said(finding.test().saidName()), cutoff(strip)));
             }
         }
         return List.copyOf(tests.values());
     }
 
-    private static String cutoff(CoachStrip strip) {
-        return strip.cutoff().isEmpty() ? "" : strip.cutoff() + " ± " + strip.error();
+    private String cutoff(CoachStrip strip) {
+        return strip.cutoff().isEmpty() ? "" : speech.say(strip.cutoff()) + " ± " + speech.say(strip.error());
     }
 
     private List<CoachSheet.Row> rows(DocumentOrder order) {
@@ -103,67 +108,44 @@ final class CoachSheetMaker {
                     findings.stream().filter(f -> f.test().id().equals(id)).count();
             boolean placed = strip.errors().isPresent();
             rows.add(new CoachSheet.Row(
-                    test(finding.test()),
+                    said(finding.test().saidName()),
                     id.equals(before) ? 0 : same,
                     finding.side().map(s -> s.id()),
                     placed ? Optional.of(strip.errors().getAsDouble()) : Optional.empty(),
-                    finding.values(),
+                    speech.say(finding.values()),
                     finding.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
-                    finding(finding),
+                    said(finding.kindWords()),
                     cutoff(strip),
-                    strip.cutoff().isEmpty() ? finding.reason() : ""));
+                    strip.cutoff().isEmpty() ? speech.say(finding.reason()) : ""));
             before = id;
         }
         return rows;
     }
 
-    /** The name on screen for a sheet in English, else the one that clients read, which is there in every language. */
-    private Told test(MovementTest test) {
-        return messages.language().equals("en")
-                ? english(test.name())
-                : Told.best(test.names().client(), languages());
+    /** In the language of the sheet; where a phrase is missing there, the English one is said. */
+    private Told said(Saying saying) {
+        return own(speech.say(saying));
     }
 
-    private Told finding(Finding finding) {
-        String kind = "finding."
-                + finding.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
-        String words = finding.kindWords();
-        String more = words.substring(finding.kind().words().length());
-        return new Told(messages.say(kind, Map.of()) + more, messages.language());
-    }
-
-    private static Told english(String text) {
-        return new Told(text, "en");
-    }
-
-    private static String headline(Reading reading) {
-        List<PresentationReading> held = reading.supported();
-        int open = reading.open().size();
-        if (held.isEmpty() && open > 1) {
-            return "nothing is held; " + open + " are open";
-        }
-        List<PresentationReading> shown = held.isEmpty() ? reading.open() : held;
-        String words = String.join(
-                "; ",
-                shown.stream()
-                        .map(p -> p.name() + " (" + p.verdictWords() + ")")
-                        .toList());
-        return words.isEmpty() ? "nothing is held" : words;
-    }
-
-    private static CoachSheet.Guess guess(PresentationReading p) {
-        List<String> unknown = new ArrayList<>(words(p, Evidence.Kind.NOT_KNOWN).stream()
-                .map(words -> words.replaceFirst(": not known.*", "")) // the title says it, the screen has the values
+    private CoachSheet.Guess guess(PresentationReading p) {
+        // The title says that it is not known, the screen has the values.
+        List<Told> unknown = new ArrayList<>(p.evidence(Evidence.Kind.NOT_KNOWN).stream()
+                .map(Evidence::statement)
+                .map(this::said)
                 .toList());
         if (unknown.isEmpty()) {
-            unknown.addAll(p.openBecause());
+            p.openBecause().forEach(because -> unknown.add(said(because)));
         }
         return new CoachSheet.Guess(
-                p.name(), p.verdictWords(), words(p, Evidence.Kind.FOR), words(p, Evidence.Kind.AGAINST), unknown);
+                said(p.name()),
+                said(p.verdictWords()),
+                words(p, Evidence.Kind.FOR),
+                words(p, Evidence.Kind.AGAINST),
+                unknown);
     }
 
-    private static List<String> words(PresentationReading p, Evidence.Kind kind) {
-        return p.evidence(kind).stream().map(Evidence::words).toList();
+    private List<Told> words(PresentationReading p, Evidence.Kind kind) {
+        return p.evidence(kind).stream().map(Evidence::words).map(this::said).toList();
     }
 
     private List<CoachSheet.Why> drills(Program program) {
@@ -173,25 +155,18 @@ final class CoachSheetMaker {
             whys.add(new CoachSheet.Why(
                     whys.size() + 1,
                     drill(entry.drill()),
-                    entry.reasons().stream().map(r -> reason(r, entry)).toList(),
+                    entry.reasons().stream().map(this::reason).toList(),
                     next.map(a -> drill(a.drill())),
                     next.map(a -> Math.max(0, a.cost().coverage())).orElse(0)));
         }
         return whys;
     }
 
-    /** A reason that names a goal begins with the goal and its strength; both get a column of their own. */
-    private CoachSheet.Reason reason(String text, Entry entry) {
-        for (Served served : entry.serves()) {
-            Goal goal = goals().get(served.goal());
-            String start = (goal == null ? served.goal() : goal.name().english()) + ", strength " + served.strength();
-            int colon = text.indexOf(": ");
-            if (text.startsWith(start) && colon > 0) {
-                return new CoachSheet.Reason(
-                        Optional.of(goal(served.goal())), served.strength(), text.substring(colon + 2));
-            }
-        }
-        return new CoachSheet.Reason(Optional.empty(), 0, text);
+    /** Goal and strength, where a reason names them, get a column of their own. */
+    private CoachSheet.Reason reason(Saying reason) {
+        return GoalReason.of(reason)
+                .map(r -> new CoachSheet.Reason(Optional.of(goal(r.goal())), r.strength(), said(r.because())))
+                .orElse(new CoachSheet.Reason(Optional.empty(), 0, said(reason)));
     }
 
     private List<CoachSheet.Aim> aims(Program program) {
@@ -227,20 +202,20 @@ final class CoachSheetMaker {
 
     private List<Told> changed(CoachWishes wishes) {
         List<String> lines = new ArrayList<>();
-        wishes.start().ifPresent(s -> lines.add(s.phase().title() + ": " + s.reason()));
+        wishes.start().ifPresent(s -> lines.add(phase(s.phase()) + ": " + s.reason()));
         wishes.weights()
                 .forEach(w -> lines.add(
-                        w.phase().title() + ", " + goal(w.goal()).text() + " " + w.weight() + ": " + w.reason()));
+                        phase(w.phase()) + ", " + goal(w.goal()).text() + " " + w.weight() + ": " + w.reason()));
         wishes.pins()
-                .forEach(p -> lines.add(p.kind().id().replace('-', ' ') + ", "
-                        + drill(p.drill()).text() + ": " + p.reason()));
+                .forEach(p -> lines.add(
+                        speech.say(p.kind().words()) + ", " + drill(p.drill()).text() + ": " + p.reason()));
         wishes.doses().forEach(d -> lines.add(drill(d.drill()).text() + ": " + d.reason()));
         wishes.order()
-                .forEach(o -> lines.add(o.phase().title() + ": "
+                .forEach(o -> lines.add(phase(o.phase()) + ": "
                         + String.join(
                                 ", ",
                                 o.drills().stream().map(id -> drill(id).text()).toList())));
-        return lines.stream().map(CoachSheetMaker::english).toList();
+        return lines.stream().map(this::own).toList();
     }
 
     /** Over every sentence of the drills as they are printed. */
@@ -274,7 +249,7 @@ final class CoachSheetMaker {
         }
         values.put("1", own(things));
         values.put("2", own(order.client().coach()));
-        values.put("7", english(String.join("; ", program.startReasons())));
+        values.put("7", said(Saying.joined(Saying.Joint.SEMICOLON, program.startReasons())));
         values.put("13", own(minutes));
         values.put(
                 "15",
@@ -293,6 +268,10 @@ final class CoachSheetMaker {
 
     private Told own(String text) {
         return new Told(text, messages.language());
+    }
+
+    private String phase(Phase phase) {
+        return speech.say(phase.saidName());
     }
 
     private List<String> languages() {

@@ -8,11 +8,11 @@ import org.drillsheaf.drill.safety.Safety;
 import org.drillsheaf.handout.page.Document;
 import org.drillsheaf.handout.page.DocumentKind;
 import org.drillsheaf.handout.page.Frame;
-import org.drillsheaf.handout.page.Messages;
 import org.drillsheaf.handout.page.PracticeLog;
 import org.drillsheaf.handout.page.ReminderCard;
 import org.drillsheaf.program.Program;
 import org.drillsheaf.program.Vocabulary;
+import org.drillsheaf.saying.Messages;
 
 /**
  * The one way to a document: kind and order in, pages out. Holds everything that all documents share, so one is enough for a
@@ -123,13 +123,14 @@ public final class DocumentMaker {
         return orders.order(order, program);
     }
 
-    private static Optional<Document> referralNote(DocumentOrder order, Problems problems) {
+    private Optional<Document> referralNote(DocumentOrder order, Problems problems) {
         if (!order.now().reading().safety().needsReferralNote()) {
             problems.error(
                     order.client().id(), 0, "No safety answer asks for a referral note", "Print another document");
             return Optional.empty();
         }
-        return Optional.of(ReferralNoteMaker.note(order, frame(order, DocumentKind.REFERRAL_NOTE)));
+        Frame frame = frame(order, DocumentKind.REFERRAL_NOTE);
+        return Optional.of(ReferralNoteMaker.note(order, frame, vocabulary.speech(frame.language())));
     }
 
     /** The frame of a paper in the language of the house, unless another is asked for. */

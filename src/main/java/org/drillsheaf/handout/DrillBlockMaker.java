@@ -23,10 +23,10 @@ import org.drillsheaf.figure.pose.PoseSheetReader;
 import org.drillsheaf.figure.pose.PoseWords;
 import org.drillsheaf.figure.pose.SolvedSheet;
 import org.drillsheaf.handout.page.DrillBlock;
-import org.drillsheaf.handout.page.Messages;
 import org.drillsheaf.handout.page.Wording;
 import org.drillsheaf.program.AssignedDose;
 import org.drillsheaf.program.Entry;
+import org.drillsheaf.saying.Messages;
 
 /** Turns one entry of a program, with the client's changes in the drill, into what stands on paper. */
 final class DrillBlockMaker {

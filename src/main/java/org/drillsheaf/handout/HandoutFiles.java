@@ -13,9 +13,10 @@ import org.drillsheaf.Problems;
 import org.drillsheaf.YamlNode;
 import org.drillsheaf.YamlSchema;
 import org.drillsheaf.handout.page.HouseStyle;
-import org.drillsheaf.handout.page.Messages;
 import org.drillsheaf.handout.paint.Logo;
 import org.drillsheaf.handout.paint.Picture;
+import org.drillsheaf.saying.Messages;
+import org.drillsheaf.saying.MessagesReader;
 
 /** Reads templates, phrases and the house style from disk, once; printing itself reads nothing. */
 public final class HandoutFiles {

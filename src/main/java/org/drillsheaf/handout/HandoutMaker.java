@@ -19,10 +19,10 @@ import org.drillsheaf.figure.draw.FigureDrawer;
 import org.drillsheaf.handout.page.ClientHandout;
 import org.drillsheaf.handout.page.DrillBlock;
 import org.drillsheaf.handout.page.Frame;
-import org.drillsheaf.handout.page.Messages;
 import org.drillsheaf.handout.page.Told;
 import org.drillsheaf.program.Entry;
 import org.drillsheaf.program.PhasePlan;
+import org.drillsheaf.saying.Messages;
 
 /**
  * Turns a program into the pages of a client handout: words in the client's language, distances in the client's centimetres,

@@ -6,8 +6,8 @@ import java.util.Set;
 import org.drillsheaf.Problems;
 import org.drillsheaf.handout.page.Document;
 import org.drillsheaf.handout.page.HouseStyle;
-import org.drillsheaf.handout.page.Messages;
 import org.drillsheaf.handout.press.Press;
+import org.drillsheaf.saying.Messages;
 
 /**
  * Prints documents: a tagged PDF that is PDF/UA-1 and PDF/A-2a at once, the same bytes for the same document. Reads no file

@@ -3,8 +3,8 @@ package org.drillsheaf.handout;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.drillsheaf.Side;
-import org.drillsheaf.handout.page.Messages;
 import org.drillsheaf.program.Entry;
+import org.drillsheaf.saying.Messages;
 
 /** The values that stand for {@code {side}}, {@code {breaths}} or {@code {heels-from-wall}} in the texts of one drill. */
 final class Placeholders {

@@ -3,6 +3,7 @@ package org.drillsheaf.handout;
 import java.util.Optional;
 import org.drillsheaf.handout.page.Frame;
 import org.drillsheaf.handout.page.ReferralNote;
+import org.drillsheaf.saying.Speech;
 import org.drillsheaf.screen.Finding;
 import org.drillsheaf.screen.FindingKind;
 import org.drillsheaf.screen.SafetyQuestion;
@@ -12,7 +13,7 @@ import org.drillsheaf.screen.SafetyReading;
 final class ReferralNoteMaker {
     private ReferralNoteMaker() {}
 
-    static ReferralNote note(DocumentOrder order, Frame frame) {
+    static ReferralNote note(DocumentOrder order, Frame frame, Speech speech) {
         DocumentOrder.Seen now = order.now();
         SafetyReading safety = now.reading().safety();
         java.util.List<String> languages = java.util.List.of(frame.language());
@@ -28,14 +29,13 @@ final class ReferralNoteMaker {
                 order.visits().size() > 1,
                 now.reading().findings().stream()
                         .filter(f -> f.kind() != FindingKind.NOT_TESTED)
-                        .map(ReferralNoteMaker::measured)
+                        .map(f -> measured(f, speech))
                         .toList(),
                 Optional.of(String.valueOf(order.client().born().year())));
     }
 
-    private static ReferralNote.Measured measured(Finding finding) {
-        return new ReferralNote.Measured(
-                finding.test().name() + finding.side().map(s -> ", " + s.id()).orElse(""), finding.values());
+    private static ReferralNote.Measured measured(Finding finding, Speech speech) {
+        return new ReferralNote.Measured(speech.say(finding.place()), speech.say(finding.values()));
     }
 
     private static ReferralNote.Urgency urgency(SafetyQuestion.Urgency urgency) {

@@ -1,12 +1,14 @@
 package org.drillsheaf.program;
 
+import org.drillsheaf.saying.Saying;
+
 /**
  * Another drill for a place in the program, with the rest as it is.
  *
  * @param cost the changed program minus the chosen one
  */
 public record Alternative(String drill, Cost cost) {
-    public String words() {
+    public Saying words() {
         return cost.words();
     }
 }

@@ -15,6 +15,7 @@ import org.drillsheaf.program.build.Answer;
 import org.drillsheaf.program.build.BuildTask;
 import org.drillsheaf.program.build.Objective;
 import org.drillsheaf.program.build.Valuation;
+import org.drillsheaf.saying.Saying;
 
 /** Puts the builder's choice together with doses, order, reasons and alternatives. */
 final class Assembly {
@@ -42,7 +43,7 @@ final class Assembly {
         this.offers = offers;
         this.tasks = tasks;
         this.task = task;
-        this.reasons = new Reasons(needs, table, catalogue);
+        this.reasons = new Reasons(needs, table);
     }
 
     Program program(Answer answer, Objective objective) {
@@ -171,31 +172,38 @@ final class Assembly {
         return onTop.isPresent() ? onTop : Optional.of(needs.side().orElse(Side.RIGHT));
     }
 
-    private List<String> remarks(PhaseNeeds phase, List<Entry> entries, int minutes) {
-        List<String> remarks = new ArrayList<>();
+    private List<Saying> remarks(PhaseNeeds phase, List<Entry> entries, int minutes) {
+        List<Saying> remarks = new ArrayList<>();
         if (entries.size() < phase.usualDrills()) {
-            remarks.add("Only " + entries.size() + " drills; " + phase.usualDrills() + " or more are usual.");
+            remarks.add(Saying.phrase("remark.few-drills")
+                    .with("count", entries.size())
+                    .with("usual", phase.usualDrills()));
         }
         if (minutes < Math.min(phase.usualMinutes(), needs.client().minutesPerSession())) {
-            remarks.add("Only " + minutes + " minutes; " + phase.usualMinutes() + " or more are usual.");
+            remarks.add(
+                    Saying.phrase("remark.few-minutes").with("count", minutes).with("usual", phase.usualMinutes()));
         }
         return remarks;
     }
 
-    private List<String> remarks(List<PhasePlan> plans) {
-        List<String> remarks = new ArrayList<>(needs.remarks());
+    private List<Saying> remarks(List<PhasePlan> plans) {
+        List<Saying> remarks = new ArrayList<>(needs.remarks());
         Set<String> positions = new TreeSet<>();
         plans.forEach(p -> p.entries()
                 .forEach(
                         e -> positions.add(offers.offer(e.drill()).orElseThrow().position())));
         if (positions.size() == 1) {
-            remarks.add("Every drill is done "
-                    + Offers.position(positions.iterator().next(), catalogue)
-                    + "; look whether that makes sense as a program.");
+            remarks.add(Saying.phrase("remark.one-position")
+                    .with(
+                            "position",
+                            Saying.name(
+                                    Saying.Name.Kind.POSITION,
+                                    positions.iterator().next())));
         }
         for (Pin pin : needs.wishes().pins()) {
             if (pin.wanted() && pin.phase().isPresent() && pin.phase().get().compareTo(needs.start()) < 0) {
-                remarks.add("The pin in " + pin.phase().get().title() + " has no effect; that phase is behind.");
+                remarks.add(Saying.phrase("remark.pin-behind")
+                        .with("phase", pin.phase().get().saidName()));
             }
         }
         return remarks;

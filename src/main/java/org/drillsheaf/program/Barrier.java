@@ -1,12 +1,14 @@
 package org.drillsheaf.program;
 
+import org.drillsheaf.saying.Saying;
+
 /**
  * What keeps a drill from a client, whatever the phase.
  *
  * @param subject id of the condition, position, item or restriction
  * @param words one clause for the coach
  */
-public record Barrier(Kind kind, String subject, String words) {
+public record Barrier(Kind kind, String subject, Saying words) {
 
     /** Where a barrier comes from. */
     public enum Kind {

@@ -9,6 +9,7 @@ import org.drillsheaf.program.build.Answer;
 import org.drillsheaf.program.build.BuildTask;
 import org.drillsheaf.program.build.ExactBuilder;
 import org.drillsheaf.program.build.Objective;
+import org.drillsheaf.saying.Saying;
 
 /**
  * Builds the best program for a client's needs from a catalogue, or says why there is none. The same needs and catalogue always
@@ -90,17 +91,16 @@ public final class Builder {
     public BuildResult build(Needs needs, Offers offers) {
         if (!needs.safety().waits().isEmpty()) {
             return new Waits(needs.safety().waits().stream()
-                    .map(w -> w.reason().english())
+                    .map(w -> w.reason())
                     .distinct()
                     .toList());
         }
         if (needs.safety().inPersonOnly()) {
-            return new InPersonOnly(
-                    List.of("Too many conditions meet for a program at home; in person, with the clinician's word."));
+            return new InPersonOnly(List.of(Saying.phrase("refusal.too-many-conditions")));
         }
         TaskMaker tasks = new TaskMaker(needs, offers, settings);
         BuildTask task = tasks.task();
-        List<String> tooLittle = tooLittle(needs, offers, tasks);
+        List<Saying> tooLittle = tooLittle(needs, offers, tasks);
         if (!tooLittle.isEmpty()) {
             return new InPersonOnly(tooLittle);
         }
@@ -109,7 +109,7 @@ public final class Builder {
             return new Undecided(answer.looked(), answer.stopped());
         }
         if (!answer.found()) {
-            return new ClashFinder(needs, offers, catalogue, tasks, exact).find();
+            return new ClashFinder(needs, offers, tasks, exact).find();
         }
         return new Assembly(catalogue, table, settings, needs, offers, tasks, task).program(answer, exact.objective());
     }
@@ -120,8 +120,8 @@ public final class Builder {
     }
 
     /** Drills that conditions leave, whatever the client owns or likes: too few are no home program. */
-    private List<String> tooLittle(Needs needs, Offers offers, TaskMaker tasks) {
-        List<String> reasons = new ArrayList<>();
+    private List<Saying> tooLittle(Needs needs, Offers offers, TaskMaker tasks) {
+        List<Saying> reasons = new ArrayList<>();
         for (PhaseNeeds phase : needs.ahead()) {
             List<Offer> left = offers.all().stream()
                     .filter(o -> o.barriers().stream().allMatch(Barrier::isChoice))
@@ -130,9 +130,12 @@ public final class Builder {
             long families =
                     left.stream().map(o -> o.drill().family()).distinct().count();
             if (left.size() < table.leastDrills() || families < table.leastFamilies()) {
-                reasons.add(phase.phase().title() + ": only " + left.size() + " drills of " + families
-                        + " families are left by the client's conditions; a home program needs " + table.leastDrills()
-                        + " of " + table.leastFamilies() + ".");
+                reasons.add(Saying.phrase("refusal.too-little")
+                        .with("phase", phase.phase().saidName())
+                        .with("drills", left.size())
+                        .with("families", families)
+                        .with("leastDrills", table.leastDrills())
+                        .with("leastFamilies", table.leastFamilies()));
             }
         }
         return reasons;

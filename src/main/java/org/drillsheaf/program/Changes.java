@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drillsheaf.drill.Phase;
+import org.drillsheaf.saying.Saying;
 
 /** What changed against the program before, for every phase that was planned in both. */
 final class Changes {
@@ -42,7 +43,9 @@ final class Changes {
                             plan.phase(),
                             ProgramChange.Kind.DOSE,
                             entry.drill(),
-                            words(old.get().dose()) + " becomes " + words(entry.dose())));
+                            Saying.phrase("changed.dose")
+                                    .with("before", words(old.get().dose()))
+                                    .with("now", words(entry.dose()))));
                 }
             }
         }
@@ -53,10 +56,10 @@ final class Changes {
         return plan.entries().stream().filter(e -> e.drill().equals(drill)).findFirst();
     }
 
-    private static String whyOut(String drill, Phase phase, Offers offers, Needs needs) {
+    private static Saying whyOut(String drill, Phase phase, Offers offers, Needs needs) {
         Optional<Offer> offer = offers.offer(drill);
         if (offer.isEmpty()) {
-            return "it is no longer in use";
+            return Saying.phrase("changed.not-in-use");
         }
         if (!offer.get().isOpen()) {
             return offer.get().barriers().get(0).words();
@@ -65,10 +68,13 @@ final class Changes {
                 .anyMatch(p -> !p.wanted()
                         && p.drill().equals(drill)
                         && p.phase().filter(phase::equals).isPresent());
-        return out ? "the coach left it out" : "the goals as they are now are covered better without it";
+        return Saying.phrase(out ? "changed.coach-left-out" : "changed.covered-better");
     }
 
-    private static String words(AssignedDose dose) {
-        return dose.sets() + " × " + dose.each() + " at effort " + dose.effort();
+    private static Saying words(AssignedDose dose) {
+        return Saying.phrase("changed.dose-words")
+                .with("sets", dose.sets())
+                .with("each", dose.each())
+                .with("effort", dose.effort());
     }
 }

@@ -5,11 +5,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.drillsheaf.drill.Catalogue;
 import org.drillsheaf.program.build.Answer;
 import org.drillsheaf.program.build.BuildTask;
 import org.drillsheaf.program.build.ExactBuilder;
 import org.drillsheaf.program.build.Valuation;
+import org.drillsheaf.saying.Saying;
 
 /**
  * Finds a smallest set of requirements that cannot hold together. A requirement without which everything else can hold is in every
@@ -29,19 +29,17 @@ final class ClashFinder {
     private boolean everythingDecided = true;
     private int questions;
 
-    ClashFinder(Needs needs, Offers offers, Catalogue catalogue, TaskMaker tasks, ExactBuilder exact) {
+    ClashFinder(Needs needs, Offers offers, TaskMaker tasks, ExactBuilder exact) {
         this.needs = needs;
         this.tasks = tasks;
         this.exact = exact;
-        this.all = Requirement.of(needs, offers, catalogue);
+        this.all = Requirement.of(needs, offers);
     }
 
     /** Only for needs of which it is shown that nothing fits. */
     BuildResult find() {
         if (clash(List.of())) {
-            return new InPersonOnly(
-                    List.of("Even without any wish or limit of the client or coach no program holds the rules of the"
-                            + " phases; too little is left to choose from."));
+            return new InPersonOnly(List.of(Saying.phrase("refusal.rules-alone")));
         }
         List<Requirement> needed =
                 all.stream().filter(r -> fits(without(all, r))).toList();
@@ -113,26 +111,22 @@ final class ClashFinder {
     private ClashSet.Member member(Requirement requirement) {
         BuildTask task = tasks.task(Set.of(requirement));
         Answer answer = exact.value(task);
-        String then;
+        Saying then;
         if (answer.found()) {
             Valuation value = Valuation.unpacked(answer.value(), exact.objective());
-            then = "Then a program fits: " + needs.start().title() + " has "
-                    + answer.drills().get(0).size() + " drills; " + missing(value);
+            then = Saying.phrase("then.fits")
+                    .with("phase", needs.start().saidName())
+                    .with("count", answer.drills().get(0).size())
+                    .with("open", Cost.of(value).open());
         } else {
             then = answer.kind() == Answer.Kind.NOTHING_FITS
-                    ? "Then something else still clashes."
-                    : exact.fits(task, STEPS_A_QUESTION).orElse(false)
-                            ? "Then a program fits; how good it is was not worked out in time."
-                            : "Whether a program then fits was not decided within the limit of the search.";
+                    ? Saying.phrase("then.clashes")
+                    : Saying.phrase(
+                            exact.fits(task, STEPS_A_QUESTION).orElse(false)
+                                    ? "then.fits-somehow"
+                                    : "then.not-decided");
         }
         return new ClashSet.Member(
                 requirement.who(), requirement.what(), requirement.remedy(), requirement.letGo(), then);
-    }
-
-    private static String missing(Valuation value) {
-        String goals = value.coverage() == 0
-                ? "every goal is covered"
-                : value.coverage() + " points of weighted coverage are missing";
-        return goals + (value.minutes() == 0 ? "." : ", " + value.minutes() + " minutes stay unused.");
     }
 }

@@ -3,6 +3,7 @@ package org.drillsheaf.program;
 import java.util.List;
 import java.util.Optional;
 import org.drillsheaf.drill.Phase;
+import org.drillsheaf.saying.Saying;
 
 /**
  * Requirements that cannot hold together: nothing fits.
@@ -21,7 +22,7 @@ public record ClashSet(List<Member> members, boolean smallest) implements BuildR
      * @param letGo the same for a program that lets go of it
      * @param then what comes when only this is let go
      */
-    public record Member(String who, String what, String remedy, LetGo letGo, String then) {}
+    public record Member(Saying who, Saying what, Saying remedy, LetGo letGo, Saying then) {}
 
     /**
      * What it is that can be let go.
@@ -46,18 +47,17 @@ public record ClashSet(List<Member> members, boolean smallest) implements BuildR
     }
 
     /** One sentence that names the members. */
-    public String words() {
-        StringBuilder text =
-                new StringBuilder(members.size() == 1 ? "This cannot hold: " : "These cannot hold together: ");
-        for (int i = 0; i < members.size(); i++) {
-            Member member = members.get(i);
-            text.append(i == 0 ? "" : i == members.size() - 1 ? " and " : ", ");
-            text.append(member.who().toLowerCase(java.util.Locale.ROOT))
-                    .append(": ")
-                    .append(member.what());
-        }
-        return text.append('.')
-                .append(smallest ? "" : " There may be a smaller set.")
-                .toString();
+    public Saying words() {
+        List<Saying.Phrase> named = members.stream()
+                .map(m -> Saying.phrase("clash.member").with("who", m.who()).with("what", m.what()))
+                .toList();
+        Saying last = named.get(named.size() - 1);
+        Saying all = named.size() == 1
+                ? last
+                : Saying.joined(
+                        Saying.Joint.AND, Saying.joined(Saying.Joint.COMMA, named.subList(0, named.size() - 1)), last);
+        return Saying.phrase(smallest ? "clash.cannot-hold" : "clash.cannot-hold-maybe-smaller")
+                .with("count", members.size())
+                .with("members", all);
     }
 }

@@ -1,6 +1,9 @@
 package org.drillsheaf.program;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.IntStream;
+import org.drillsheaf.saying.Saying;
 
 /**
  * What one program is worse by than another, level by level. The first level that is not zero decides; later ones only tell.
@@ -26,37 +29,25 @@ public record Cost(int coverage, int minutes, int changes, int positionChanges, 
                 equipment - other.equipment);
     }
 
-    /** One clause for people, for example {@code coverage 3 points less, one change of position more}. */
-    public String words() {
-        StringBuilder text = new StringBuilder();
-        add(
-                text,
-                coverage,
-                coverage == 1 || coverage == -1 ? "point of weighted coverage" : "points of weighted coverage",
-                true);
-        add(text, minutes, minutes == 1 || minutes == -1 ? "minute used" : "minutes used", true);
-        add(
-                text,
-                changes,
-                changes == 1 || changes == -1
-                        ? "change against the program before"
-                        : "changes against the program before",
-                false);
-        add(
-                text,
-                positionChanges,
-                positionChanges == 1 || positionChanges == -1 ? "change of position" : "changes of position",
-                false);
-        add(text, repeats, repeats == 1 || repeats == -1 ? "repeated drill" : "repeated drills", false);
-        add(text, equipment, equipment == 1 || equipment == -1 ? "piece of equipment" : "pieces of equipment", false);
-        return text.length() == 0 ? "costs nothing" : text.toString();
+    /** One clause for people, for example {@code 3 points of weighted coverage less, 1 change of position more}. */
+    public Saying words() {
+        List<Saying> parts = parts();
+        return parts.isEmpty() ? Saying.phrase("cost.nothing") : Saying.joined(Saying.Joint.COMMA, parts);
+    }
+
+    private List<Saying> parts() {
+        List<Saying> parts = new ArrayList<>();
+        each((level, difference, moreIsLess) -> {
+            boolean less = moreIsLess == (difference > 0);
+            parts.add(Saying.phrase(less ? "cost.less" : "cost.more")
+                    .with("what", Saying.phrase("cost." + level).with("count", Math.abs(difference))));
+        });
+        return parts;
     }
 
     /** The first level of {@link #words}, which decides; what the later ones come to is known only at the end of a search. */
-    String decisive() {
-        String words = words();
-        int end = words.indexOf(", ");
-        return end < 0 ? words : words.substring(0, end);
+    Saying decisive() {
+        return parts().stream().findFirst().orElse(Saying.phrase("cost.nothing"));
     }
 
     /** Whether the first level that is not zero is better than it was. */
@@ -69,52 +60,47 @@ public record Cost(int coverage, int minutes, int changes, int positionChanges, 
     }
 
     /** What a program leaves undone, for example {@code 12 points of weighted coverage missing, 3 minutes unused}. */
-    String open() {
-        String goals = coverage == 0
-                ? "every goal is covered"
-                : coverage + (coverage == 1 ? " point" : " points") + " of weighted coverage missing";
-        String used =
-                minutes == 0 ? "every minute used" : minutes + (minutes == 1 ? " minute" : " minutes") + " unused";
-        return goals + ", " + used;
+    Saying open() {
+        return Saying.joined(
+                Saying.Joint.COMMA,
+                coverage == 0
+                        ? Saying.phrase("open.every-goal")
+                        : Saying.phrase("open.coverage").with("count", coverage),
+                minutes == 0
+                        ? Saying.phrase("open.every-minute")
+                        : Saying.phrase("open.minutes").with("count", minutes));
     }
 
     /**
      * How much a program of this value could be better than the other, at the first level where they differ: what the later ones
      * could come to is then not known. For example {@code 3 points of weighted coverage}.
      */
-    String gapTo(Cost other) {
-        if (coverage != other.coverage) {
-            return count(other.coverage - coverage, "point of weighted coverage", "points of weighted coverage");
-        }
-        if (minutes != other.minutes) {
-            return count(other.minutes - minutes, "minute used", "minutes used");
-        }
-        if (changes != other.changes) {
-            return count(
-                    other.changes - changes, "change against the program before", "changes against the program before");
-        }
-        if (positionChanges != other.positionChanges) {
-            return count(other.positionChanges - positionChanges, "change of position", "changes of position");
-        }
-        if (repeats != other.repeats) {
-            return count(other.repeats - repeats, "repeated drill", "repeated drills");
-        }
-        return count(other.equipment - equipment, "piece of equipment", "pieces of equipment");
+    Saying gapTo(Cost other) {
+        List<Saying> gaps = new ArrayList<>();
+        other.minus(this)
+                .each((level, difference, moreIsLess) ->
+                        gaps.add(Saying.phrase("cost." + level).with("count", difference)));
+        return gaps.isEmpty() ? Saying.phrase("cost.equipment").with("count", 0) : gaps.get(0);
     }
 
-    private static String count(int number, String one, String many) {
-        return number + " " + (number == 1 ? one : many);
+    private interface Level {
+        void take(String level, int difference, boolean moreIsLess);
     }
 
-    private static void add(StringBuilder text, int difference, String noun, boolean moreIsLess) {
-        if (difference == 0) {
-            return;
+    /** The levels that are not zero, in their order. */
+    private void each(Level level) {
+        take(level, "coverage", coverage, true);
+        take(level, "minutes", minutes, true);
+        take(level, "changes", changes, false);
+        take(level, "positions", positionChanges, false);
+        take(level, "repeats", repeats, false);
+        take(level, "equipment", equipment, false);
+    }
+
+    private static void take(Level level, String name, int difference, boolean moreIsLess) {
+        if (difference != 0) {
+            level.take(name, difference, moreIsLess);
         }
-        if (text.length() > 0) {
-            text.append(", ");
-        }
-        boolean less = moreIsLess == (difference > 0);
-        text.append(Math.abs(difference)).append(' ').append(noun).append(less ? " less" : " more");
     }
 
     /** From the builder's own count. */

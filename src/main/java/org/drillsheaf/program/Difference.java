@@ -1,6 +1,7 @@
 package org.drillsheaf.program;
 
 import java.util.Optional;
+import org.drillsheaf.saying.Saying;
 
 /**
  * What the best program that another question allows is worse by than the one there is, as far as the search for it went.
@@ -17,18 +18,18 @@ public record Difference(Optional<Cost> cost, boolean decided, boolean fromBest)
      * @param none said when it is proved that no program fits
      * @param unknown said when that is not known
      */
-    String words(String none, String unknown) {
+    Saying words(Saying none, Saying unknown) {
         if (cost.isEmpty()) {
             return decided ? none : unknown;
         }
         Cost found = cost.get();
-        String words =
-                decided ? found.words() : limit(found) + found.decisive() + "; the search ended before the proof";
-        return words + (fromBest ? "" : "; compared with a program that is not proved best itself");
+        Saying words = decided ? found.words() : limit(found);
+        return fromBest ? words : Saying.phrase("difference.not-from-best").with("words", words);
     }
 
     /** What was found can only be bettered: a gain can grow, a loss can shrink. */
-    private static String limit(Cost found) {
-        return found.equals(Cost.NONE) ? "" : found.isGain() ? "at least " : "at most ";
+    private static Saying limit(Cost found) {
+        String limit = found.equals(Cost.NONE) ? "alike" : found.isGain() ? "at-least" : "at-most";
+        return Saying.phrase("difference." + limit).with("words", found.decisive());
     }
 }

@@ -3,6 +3,7 @@ package org.drillsheaf.program;
 import java.util.List;
 import java.util.Optional;
 import org.drillsheaf.Side;
+import org.drillsheaf.saying.Saying;
 
 /**
  * One drill in one phase of a program.
@@ -30,7 +31,7 @@ public record Entry(
         boolean familiar,
         Optional<Pin.Kind> pinned,
         List<Served> serves,
-        List<String> reasons,
+        List<Saying> reasons,
         List<Alternative> alternatives) {
     public Entry {
         variants = List.copyOf(variants);

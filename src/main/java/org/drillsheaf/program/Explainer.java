@@ -14,6 +14,7 @@ import org.drillsheaf.program.build.Answer;
 import org.drillsheaf.program.build.BuildTask;
 import org.drillsheaf.program.build.ExactBuilder;
 import org.drillsheaf.program.build.Valuation;
+import org.drillsheaf.saying.Saying;
 
 /** Answers a coach's questions about one program, each by solving the question exactly. Immutable. */
 public final class Explainer {
@@ -47,7 +48,9 @@ public final class Explainer {
         Optional<Offer> offer = offers.offer(drill);
         if (known.isEmpty() || offer.isEmpty()) {
             return new WhyNot(
-                    drill, List.of(known.isEmpty() ? "there is no such drill" : "it is not in use"), List.of());
+                    drill,
+                    List.of(Saying.phrase(known.isEmpty() ? "why-not.no-such-drill" : "why-not.not-in-use")),
+                    List.of());
         }
         if (!offer.get().isOpen()) {
             return new WhyNot(
@@ -62,8 +65,7 @@ public final class Explainer {
                 phases.add(with(drill, phase.phase()));
             }
         }
-        List<String> reasons =
-                phases.isEmpty() ? List.of("it belongs to no phase ahead at an effort allowed there") : List.of();
+        List<Saying> reasons = phases.isEmpty() ? List.of(Saying.phrase("why-not.no-phase")) : List.of();
         return new WhyNot(drill, reasons, phases);
     }
 
@@ -109,7 +111,9 @@ public final class Explainer {
     public WhatIf moreMinutes(int minutes) {
         Client client = needs.client();
         Needs more = needs.withClient(client.with(client.equipment(), client.minutesPerSession() + minutes));
-        return new WhatIf(minutes + " more minutes", difference(new TaskMaker(more, offers, settings).task()));
+        return new WhatIf(
+                Saying.phrase("what-if.minutes").with("count", minutes),
+                difference(new TaskMaker(more, offers, settings).task()));
     }
 
     /** What one more piece of equipment would gain. */
@@ -120,7 +124,8 @@ public final class Explainer {
                 needs.withClient(needs.client().with(more, needs.client().minutesPerSession()));
         Offers again = offers.again(catalogue, changed);
         return new WhatIf(
-                "a " + Offers.item(item, catalogue), difference(new TaskMaker(changed, again, settings).task()));
+                Saying.phrase("what-if.item").with("item", Saying.name(Saying.Name.Kind.EQUIPMENT, item)),
+                difference(new TaskMaker(changed, again, settings).task()));
     }
 
     /** What each piece of equipment that the client lacks would gain, the largest gain first. */

@@ -1,6 +1,7 @@
 package org.drillsheaf.program;
 
 import java.util.List;
+import org.drillsheaf.saying.Saying;
 
 /**
  * What one goal asks of one phase.
@@ -11,7 +12,7 @@ import java.util.List;
  * @param reasons where weight and target come from, each one clause: the phase's own table first, then every change with the
  *     finding, wish or condition behind it
  */
-public record GoalNeed(String goal, int weight, int target, List<String> reasons) {
+public record GoalNeed(String goal, int weight, int target, List<Saying> reasons) {
     public GoalNeed {
         if (weight < 0 || target < 0) {
             throw new IllegalArgumentException("weight and target of " + goal + " must not be negative");

@@ -7,6 +7,7 @@ import org.drillsheaf.Side;
 import org.drillsheaf.client.Client;
 import org.drillsheaf.drill.Phase;
 import org.drillsheaf.drill.safety.ClientSafety;
+import org.drillsheaf.saying.Saying;
 import org.drillsheaf.screen.Reading;
 
 /**
@@ -27,7 +28,7 @@ public record Needs(
         LocalDate date,
         Reading reading,
         Phase start,
-        List<String> startReasons,
+        List<Saying> startReasons,
         List<PhaseNeeds> phases,
         Optional<Side> side,
         List<ReadingChange> changes,
@@ -36,7 +37,7 @@ public record Needs(
         CoachWishes wishes,
         int carriedOver,
         Optional<Program> before,
-        List<String> remarks) {
+        List<Saying> remarks) {
     public Needs {
         startReasons = List.copyOf(startReasons);
         phases = List.copyOf(phases);

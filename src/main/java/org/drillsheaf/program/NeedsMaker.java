@@ -7,8 +7,8 @@ import java.util.Set;
 import org.drillsheaf.Side;
 import org.drillsheaf.client.Client;
 import org.drillsheaf.drill.Phase;
-import org.drillsheaf.drill.safety.ActiveCondition;
 import org.drillsheaf.drill.safety.ClientSafety;
+import org.drillsheaf.saying.Saying;
 import org.drillsheaf.screen.Evidence;
 import org.drillsheaf.screen.GateResult;
 import org.drillsheaf.screen.NextStep;
@@ -62,10 +62,10 @@ public final class NeedsMaker {
             StartPhase start,
             Optional<Program> before) {
         List<Trigger> triggers = triggers(reading);
-        List<String> remarks = new ArrayList<>(safety.remarks());
+        List<Saying> remarks = new ArrayList<>(safety.remarks());
         reading.restrictions().stream()
                 .filter(r -> BY_EYE.contains(r.id()))
-                .forEach(r -> remarks.add("Look at each drill yourself, the builder cannot: " + r.words() + "."));
+                .forEach(r -> remarks.add(Saying.phrase("remark.look-yourself").with("rule", r.words())));
         List<PhaseNeeds> phases = new ArrayList<>();
         int cap = triggers.stream()
                 .flatMapToInt(t -> t.change.effortLimit().stream())
@@ -104,7 +104,7 @@ public final class NeedsMaker {
     }
 
     /** A change with what brought it. */
-    private record Trigger(ReadingChange change, String because) {}
+    private record Trigger(ReadingChange change, Saying because) {}
 
     private List<Trigger> triggers(Reading reading) {
         List<Trigger> triggers = new ArrayList<>();
@@ -114,21 +114,27 @@ public final class NeedsMaker {
         return triggers;
     }
 
-    private static Optional<String> because(ReadingChange change, Reading reading) {
+    private static Optional<Saying> because(ReadingChange change, Reading reading) {
         for (PresentationReading name : reading.presentations()) {
             boolean counts = reading.supported().contains(name) || name.leaning();
             if (counts && change.when().contains(name.id())) {
-                List<String> findings = name.evidence().stream()
+                List<Saying> findings = name.evidence().stream()
                         .filter(e -> e.kind() == Evidence.Kind.FOR && e.role() == Evidence.Role.REQUIRED)
                         .map(Evidence::words)
                         .limit(3)
                         .toList();
-                String held = name.name() + " " + name.verdictWords();
-                return Optional.of(findings.isEmpty() ? held : held + " (" + String.join("; ", findings) + ")");
+                Saying held =
+                        Saying.phrase("goal.held").with("name", name.name()).with("verdict", name.verdictWords());
+                return Optional.of(
+                        findings.isEmpty()
+                                ? held
+                                : Saying.phrase("values.behind")
+                                        .with("words", held)
+                                        .with("values", Saying.joined(Saying.Joint.SEMICOLON, findings)));
             }
         }
         return change.when().contains("joint-laxity") && reading.lax()
-                ? Optional.of("the joint count reaches its cut-off")
+                ? Optional.of(Saying.phrase("restriction.lax"))
                 : Optional.empty();
     }
 
@@ -140,7 +146,7 @@ public final class NeedsMaker {
             ClientSafety safety,
             CoachWishes wishes,
             List<Trigger> triggers,
-            List<String> remarks) {
+            List<Saying> remarks) {
         Phase phase = row.phase();
         Weighing weighing =
                 new Weighing(java.util.Objects.requireNonNull(row.goals().get(goal)), phase);
@@ -152,11 +158,14 @@ public final class NeedsMaker {
                 .forEach(weighing::set);
         String barredBy = safety.barredGoals().get(goal);
         if (barredBy != null) {
-            String name = conditionName(safety, barredBy);
+            Saying name = Saying.name(Saying.Name.Kind.CONDITION, barredBy);
             if (weighing.weight > 0) {
-                remarks.add("A goal is left out because of " + name + ": " + goal.replace('-', ' ') + ".");
+                remarks.add(Saying.phrase("remark.goal-left-out")
+                        .with("condition", name)
+                        .with("goal", Saying.name(Saying.Name.Kind.GOAL, goal)));
             }
-            return new GoalNeed(goal, 0, 0, List.of("left out because of " + name));
+            return new GoalNeed(
+                    goal, 0, 0, List.of(Saying.phrase("goal.left-out").with("condition", name)));
         }
         return new GoalNeed(goal, weighing.weight, weighing.target, weighing.reasons);
     }
@@ -166,15 +175,6 @@ public final class NeedsMaker {
         return client.wish().or(() -> reading.layers().local().stream()
                 .flatMap(l -> l.goal().stream())
                 .findFirst());
-    }
-
-    static String conditionName(ClientSafety safety, String id) {
-        return safety.active().stream()
-                .filter(a -> a.id().equals(id))
-                .map(ActiveCondition::condition)
-                .map(c -> c.name().english())
-                .findFirst()
-                .orElse(id);
     }
 
     private static Optional<Side> side(Reading reading) {
@@ -188,39 +188,49 @@ public final class NeedsMaker {
     private static final class Weighing {
         private int weight;
         private int target;
-        private final List<String> reasons = new ArrayList<>();
+        private final List<Saying> reasons = new ArrayList<>();
 
         Weighing(PhaseRow.Asked asked, Phase phase) {
             weight = asked.weight();
             target = asked.target();
-            reasons.add(phase.title() + " gives it weight " + weight + ", target " + target);
+            reasons.add(numbers("goal.phase").with("phase", phase.saidName()));
         }
 
-        void change(ReadingChange change, String because, String goal, Phase phase, Optional<String> wish) {
+        void change(ReadingChange change, Saying because, String goal, Phase phase, Optional<String> wish) {
             if (change.level().isPresent() && weight > 0) {
                 weight = change.level().getAsInt();
-                reasons.add("all goals of the phase alike, weight " + weight + ": " + because);
+                reasons.add(numbers("goal.alike").with("because", because));
             }
             if (change.wishBy().isPresent() && wish.filter(goal::equals).isPresent() && weight > 0) {
-                add(change.wishBy().getAsInt(), "the client's own wish or local finding");
+                add(change.wishBy().getAsInt(), Saying.phrase("goal.wish"));
             }
             for (ReadingChange.Add add : change.add()) {
                 if (add.goal().equals(goal) && add.phases().contains(phase)) {
-                    add(add.by(), change.words() + ": " + because);
+                    add(
+                            add.by(),
+                            Saying.phrase("goal.change")
+                                    .with("change", Saying.own(change.words()))
+                                    .with("because", because));
                 }
             }
         }
 
-        private void add(int by, String because) {
+        private void add(int by, Saying because) {
             int changed = Math.max(0, Math.min(HIGHEST_WEIGHT, weight + by));
             if (by > 0) {
                 target = Math.max(target, by >= 2 ? 2 : 1);
             }
             if (changed != weight || by > 0) {
-                reasons.add((by > 0 ? "plus " : "minus ") + Math.abs(by) + " to weight " + changed + ", target "
-                        + target + ": " + because);
+                weight = changed;
+                reasons.add(numbers(by > 0 ? "goal.plus" : "goal.minus")
+                        .with("by", Math.abs(by))
+                        .with("because", because));
             }
             weight = changed;
+        }
+
+        private Saying.Phrase numbers(String key) {
+            return Saying.phrase(key).with("weight", weight).with("target", target);
         }
 
         void set(CoachWishes.Weight wish) {
@@ -230,8 +240,7 @@ public final class NeedsMaker {
                 target = Math.max(target, raised >= 2 ? 2 : 1);
             }
             target = wish.target().orElse(target);
-            reasons.add("the coach set weight " + weight + ", target " + target
-                    + (wish.reason().isEmpty() ? "" : ": " + wish.reason()));
+            reasons.add(Reasons.withReason(numbers("goal.coach"), wish.reason()));
         }
     }
 }

@@ -12,6 +12,7 @@ import org.drillsheaf.drill.safety.Judgement;
 import org.drillsheaf.drill.safety.Measure;
 import org.drillsheaf.drill.safety.Reason;
 import org.drillsheaf.drill.safety.Safety;
+import org.drillsheaf.saying.Saying;
 
 /** Every drill in use of the catalogue as this client may or may not have it, in the order of ids. Immutable. */
 public final class Offers {
@@ -62,8 +63,10 @@ public final class Offers {
         Drill drill = judgement.drill();
         List<Barrier> barriers = new ArrayList<>();
         if (!judgement.isOffered()) {
-            String why =
-                    judgement.reasons().stream().map(Reason::words).findFirst().orElse("its conditions exclude it");
+            Saying why = judgement.reasons().stream()
+                    .map(Reason::words)
+                    .findFirst()
+                    .orElse(Saying.phrase("barrier.conditions"));
             String condition = judgement.reasons().stream()
                     .map(Reason::condition)
                     .findFirst()
@@ -71,35 +74,47 @@ public final class Offers {
             barriers.add(new Barrier(Barrier.Kind.SAFETY, condition, why));
         }
         if (needs.client().languages().stream().noneMatch(drill::speaks)) {
-            String wanted = String.join(" or ", needs.client().languages());
-            barriers.add(new Barrier(Barrier.Kind.LANGUAGE, wanted, "it has no text in " + wanted));
+            List<Saying.Name> wanted = needs.client().languages().stream()
+                    .map(l -> Saying.name(Saying.Name.Kind.LANGUAGE, l))
+                    .toList();
+            barriers.add(new Barrier(
+                    Barrier.Kind.LANGUAGE,
+                    String.join(" ", needs.client().languages()),
+                    Saying.phrase("barrier.language").with("languages", Saying.joined(Saying.Joint.OR, wanted))));
         }
         if (needs.reading().hasRestriction("no-end-range")
                 && drill.tags().truth("end-range").orElse(false)) {
-            barriers.add(new Barrier(Barrier.Kind.RESTRICTION, "no-end-range", "it goes to the end of a range"));
+            barriers.add(new Barrier(Barrier.Kind.RESTRICTION, "no-end-range", Saying.phrase("barrier.end-range")));
         }
         if (needs.reading().hasRestriction("no-hamstring-lengthening")
                 && drill.tags().kinds().contains("hamstring-lengthening")) {
-            barriers.add(
-                    new Barrier(Barrier.Kind.RESTRICTION, "no-hamstring-lengthening", "it lengthens the hamstrings"));
+            barriers.add(new Barrier(
+                    Barrier.Kind.RESTRICTION, "no-hamstring-lengthening", Saying.phrase("barrier.hamstrings")));
         }
         if (needs.reading().hasRestriction("no-backward-lean-standing") && leansBackStanding(judgement)) {
             barriers.add(new Barrier(
-                    Barrier.Kind.RESTRICTION, "no-backward-lean-standing", "it leans the trunk back in standing"));
+                    Barrier.Kind.RESTRICTION, "no-backward-lean-standing", Saying.phrase("barrier.leans-back")));
         }
         for (String position : drill.positions()) {
             if (needs.client().avoid().contains(position)) {
-                barriers.add(
-                        new Barrier(Barrier.Kind.POSITION, position, "it is done " + position(position, catalogue)));
+                barriers.add(new Barrier(
+                        Barrier.Kind.POSITION,
+                        position,
+                        Saying.phrase("barrier.position")
+                                .with("position", Saying.name(Saying.Name.Kind.POSITION, position))));
             }
         }
         for (String item : missing(drill, catalogue, needs.client().equipment())) {
-            barriers.add(new Barrier(Barrier.Kind.EQUIPMENT, item, "it needs a " + item(item, catalogue)));
+            barriers.add(new Barrier(
+                    Barrier.Kind.EQUIPMENT,
+                    item,
+                    Saying.phrase("barrier.item").with("item", Saying.name(Saying.Name.Kind.EQUIPMENT, item))));
         }
         needs.wishes().pins().stream()
                 .filter(p -> !p.wanted() && p.phase().isEmpty() && p.drill().equals(drill.id()))
                 .findFirst()
-                .ifPresent(p -> barriers.add(new Barrier(Barrier.Kind.LEFT_OUT, drill.id(), "the coach left it out")));
+                .ifPresent(p -> barriers.add(
+                        new Barrier(Barrier.Kind.LEFT_OUT, drill.id(), Saying.phrase("changed.coach-left-out"))));
         return barriers;
     }
 
@@ -116,15 +131,5 @@ public final class Offers {
                     return item == null ? !atHand.contains(id) : !item.isAtHand(atHand);
                 })
                 .toList();
-    }
-
-    static String position(String id, Catalogue catalogue) {
-        var position = catalogue.words().positions().get(id);
-        return position == null ? id : position.name().english();
-    }
-
-    static String item(String id, Catalogue catalogue) {
-        EquipmentItem item = catalogue.words().equipment().get(id);
-        return item == null ? id : item.name().english().toLowerCase(java.util.Locale.ROOT);
     }
 }

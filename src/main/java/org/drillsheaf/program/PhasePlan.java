@@ -2,6 +2,7 @@ package org.drillsheaf.program;
 
 import java.util.List;
 import org.drillsheaf.drill.Phase;
+import org.drillsheaf.saying.Saying;
 
 /**
  * One phase as the client's program holds it.
@@ -16,7 +17,7 @@ public record PhasePlan(
         int minutes,
         int sessionsPerWeek,
         List<CoveredGoal> goals,
-        List<String> remarks) {
+        List<Saying> remarks) {
 
     /** Where the client stands with a phase. */
     public enum Standing {

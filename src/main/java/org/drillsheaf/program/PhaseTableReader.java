@@ -145,12 +145,12 @@ public final class PhaseTableReader {
                     not.text("goal").orElseThrow(),
                     Set.copyOf(not.texts("positions")),
                     phases(not),
-                    not.text("words").orElseThrow()));
+                    not.localText("words").orElseThrow()));
         }
         return new ReadingChange(
                 node.text("id").orElseThrow(),
                 Set.copyOf(node.texts("when")),
-                node.text("words").orElseThrow(),
+                node.localText("words").orElseThrow(),
                 adds,
                 maybe(node, "level"),
                 maybe(node, "wish-by"),

@@ -2,6 +2,7 @@ package org.drillsheaf.program;
 
 import java.util.Optional;
 import org.drillsheaf.drill.Phase;
+import org.drillsheaf.saying.Saying;
 
 /**
  * A drill that the coach asks for or asks to leave out.
@@ -18,6 +19,10 @@ public record Pin(Kind kind, String drill, Optional<Phase> phase, String reason)
         MUST_NOT_HAVE,
         /** Must have, because it was in the program before. */
         KEEP;
+
+        public Saying words() {
+            return Saying.phrase("pin." + id());
+        }
 
         /** The word in data files, for example {@code must-have}. */
         public String id() {

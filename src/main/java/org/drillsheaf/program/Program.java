@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.drillsheaf.drill.Phase;
+import org.drillsheaf.saying.Saying;
 
 /**
  * The drills of one client, phase by phase, with the reasons for each.
@@ -21,12 +22,12 @@ public record Program(
         String client,
         LocalDate date,
         Phase start,
-        List<String> startReasons,
+        List<Saying> startReasons,
         List<PhasePlan> phases,
         Proof proof,
         List<String> known,
         List<ProgramChange> changes,
-        List<String> remarks)
+        List<Saying> remarks)
         implements BuildResult {
     public Program {
         startReasons = List.copyOf(startReasons);

@@ -1,6 +1,7 @@
 package org.drillsheaf.program;
 
 import org.drillsheaf.drill.Phase;
+import org.drillsheaf.saying.Saying;
 
 /**
  * One difference between a program and the one before.
@@ -8,7 +9,7 @@ import org.drillsheaf.drill.Phase;
  * @param drill id
  * @param why one clause
  */
-public record ProgramChange(Phase phase, Kind kind, String drill, String why) {
+public record ProgramChange(Phase phase, Kind kind, String drill, Saying why) {
 
     /** What happened to the drill. */
     public enum Kind {

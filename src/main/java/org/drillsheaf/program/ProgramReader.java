@@ -10,6 +10,8 @@ import org.drillsheaf.Problems;
 import org.drillsheaf.Side;
 import org.drillsheaf.YamlNode;
 import org.drillsheaf.drill.Phase;
+import org.drillsheaf.saying.Saying;
+import org.drillsheaf.saying.SayingYaml;
 
 /** Reads a program that {@link ProgramYaml} wrote. */
 public final class ProgramReader {
@@ -51,7 +53,7 @@ public final class ProgramReader {
                 text(node, "client"),
                 date,
                 phaseId(node, "start"),
-                node.texts("start-because"),
+                sayings(node, "start-because"),
                 phases,
                 new Proof(
                         cost(proof, "value"),
@@ -63,7 +65,7 @@ public final class ProgramReader {
                         proof.truth("ties-settled").orElse(true)),
                 node.texts("known"),
                 each(node, "changes", ProgramReader::change),
-                node.texts("remarks"));
+                sayings(node, "remarks"));
     }
 
     private static ProgramChange change(YamlNode node) {
@@ -71,7 +73,7 @@ public final class ProgramReader {
                 phaseId(node, "phase"),
                 one(node, "kind", ProgramChange.Kind.values(), ProgramChange.Kind::id),
                 text(node, "drill"),
-                text(node, "why"));
+                saying(need(node, "why"), "why"));
     }
 
     private static PhasePlan phase(YamlNode node) {
@@ -82,7 +84,7 @@ public final class ProgramReader {
                 number(node, "minutes"),
                 number(node, "sessions-per-week"),
                 each(node, "goals", ProgramReader::goal),
-                node.texts("remarks"));
+                sayings(node, "remarks"));
     }
 
     private static CoveredGoal goal(YamlNode node) {
@@ -92,7 +94,7 @@ public final class ProgramReader {
             throw new Unreadable(node, "weight");
         }
         return new CoveredGoal(
-                new GoalNeed(text(node, "goal"), weight, target, node.texts("because")), number(node, "covered"));
+                new GoalNeed(text(node, "goal"), weight, target, sayings(node, "because")), number(node, "covered"));
     }
 
     private static Entry entry(YamlNode node) {
@@ -120,7 +122,7 @@ public final class ProgramReader {
                 node.truth("known").orElseThrow(() -> new Unreadable(node, "known")),
                 pinned,
                 each(node, "serves", n -> new Served(text(n, "goal"), number(n, "strength"), number(n, "adds"))),
-                node.texts("because"),
+                sayings(node, "because"),
                 each(node, "alternatives", n -> new Alternative(text(n, "drill"), cost(n, "cost"))));
     }
 
@@ -133,6 +135,16 @@ public final class ProgramReader {
                 number(cost, "position-changes"),
                 number(cost, "repeats"),
                 number(cost, "equipment"));
+    }
+
+    private static List<Saying> sayings(YamlNode node, String key) {
+        return node.get(key).map(YamlNode::items).orElse(List.of()).stream()
+                .map(n -> saying(n, key))
+                .toList();
+    }
+
+    private static Saying saying(YamlNode node, String key) {
+        return SayingYaml.read(node).orElseThrow(() -> new Unreadable(node, key));
     }
 
     private static <T> List<T> each(YamlNode node, String key, Function<YamlNode, T> read) {

@@ -3,6 +3,8 @@ package org.drillsheaf.program;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.drillsheaf.QuotedText;
+import org.drillsheaf.saying.Saying;
+import org.drillsheaf.saying.SayingYaml;
 
 /**
  * A program as YAML text. The same program always gives the same bytes; {@link ProgramReader} reads them back. Lines end with a
@@ -24,9 +26,8 @@ public final class ProgramYaml {
         line(0, "client: " + text(program.client()));
         line(0, "date: " + program.date());
         line(0, "start: " + program.start().id());
-        texts(0, "start-because", program.startReasons());
+        sayings(0, "start-because", program.startReasons());
         line(0, "proof:");
-        line(2, "words: " + text(program.proof().words()));
         line(2, "value: " + cost(program.proof().value()));
         line(2, "bound: " + cost(program.proof().bound()));
         line(2, "considered: " + program.proof().considered());
@@ -44,10 +45,10 @@ public final class ProgramYaml {
             line(
                     2,
                     "- {phase: " + change.phase().id() + ", kind: "
-                            + change.kind().id() + ", drill: " + text(change.drill()) + ", why: " + text(change.why())
-                            + "}");
+                            + change.kind().id() + ", drill: " + text(change.drill()) + ", why: "
+                            + SayingYaml.write(change.why()) + "}");
         }
-        texts(0, "remarks", program.remarks());
+        sayings(0, "remarks", program.remarks());
     }
 
     private void phase(PhasePlan plan) {
@@ -58,14 +59,15 @@ public final class ProgramYaml {
         line(4, plan.goals().isEmpty() ? "goals: []" : "goals:");
         for (CoveredGoal goal : plan.goals()) {
             GoalNeed need = goal.need();
-            line(
-                    6,
-                    "- {goal: " + text(need.goal()) + ", weight: " + need.weight() + ", target: " + need.target()
-                            + ", covered: " + goal.covered() + ", because: " + list(need.reasons()) + "}");
+            line(6, "- goal: " + text(need.goal()));
+            line(8, "weight: " + need.weight());
+            line(8, "target: " + need.target());
+            line(8, "covered: " + goal.covered());
+            sayings(8, "because", need.reasons());
         }
         line(4, plan.entries().isEmpty() ? "drills: []" : "drills:");
         plan.entries().forEach(this::entry);
-        texts(4, "remarks", plan.remarks());
+        sayings(4, "remarks", plan.remarks());
     }
 
     private void entry(Entry entry) {
@@ -91,13 +93,10 @@ public final class ProgramYaml {
                     "- {goal: " + text(served.goal()) + ", strength: " + served.strength() + ", adds: " + served.adds()
                             + "}");
         }
-        texts(8, "because", entry.reasons());
+        sayings(8, "because", entry.reasons());
         line(8, entry.alternatives().isEmpty() ? "alternatives: []" : "alternatives:");
         for (Alternative alternative : entry.alternatives()) {
-            line(
-                    10,
-                    "- {drill: " + text(alternative.drill()) + ", cost: " + cost(alternative.cost()) + ", words: "
-                            + text(alternative.words()) + "}");
+            line(10, "- {drill: " + text(alternative.drill()) + ", cost: " + cost(alternative.cost()) + "}");
         }
     }
 
@@ -107,9 +106,9 @@ public final class ProgramYaml {
                 + cost.equipment() + "}";
     }
 
-    private void texts(int indent, String key, List<String> texts) {
-        line(indent, texts.isEmpty() ? key + ": []" : key + ":");
-        texts.forEach(t -> line(indent + 2, "- " + text(t)));
+    private void sayings(int indent, String key, List<Saying> sayings) {
+        line(indent, sayings.isEmpty() ? key + ": []" : key + ":");
+        sayings.forEach(s -> line(indent + 2, "- " + SayingYaml.write(s)));
     }
 
     private void line(int indent, String text) {

@@ -1,5 +1,7 @@
 package org.drillsheaf.program;
 
+import org.drillsheaf.saying.Saying;
+
 /**
  * How good the answer is and how that is known.
  *
@@ -20,19 +22,18 @@ public record Proof(
     }
 
     /** How much better a program could be at most, for example {@code 3 points of weighted coverage}. */
-    public String gap() {
+    public Saying gap() {
         return bound.gapTo(value);
     }
 
-    /** Sentences for the coach: what stays open, how that is known, what was ruled out. */
-    public String words() {
-        String counted = " (" + considered + " places for drills offered, " + subsets + " partial choices looked at, "
-                + ruledOut + " ruled out by their bound).";
-        if (!best()) {
-            return (stopped ? "Stopped; the best found so far, not proved: " : "Best found, not proved: ")
-                    + value.open() + ". The best possible is at most " + gap() + " better" + counted;
-        }
-        return "Proved best: " + value.open() + ", and no other choice leaves less" + counted
-                + (tiesSettled ? "" : " Other programs are as good; not all of them were compared by name.");
+    /** For the coach: what stays open, how that is known, what was ruled out. */
+    public Saying words() {
+        Saying.Phrase told = best()
+                ? Saying.phrase(tiesSettled ? "proof.best" : "proof.best-ties-open")
+                : Saying.phrase(stopped ? "proof.stopped" : "proof.not-proved").with("gap", gap());
+        return told.with("open", value.open())
+                .with("considered", considered)
+                .with("subsets", subsets)
+                .with("ruledOut", ruledOut);
     }
 }

@@ -3,6 +3,7 @@ package org.drillsheaf.program;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.drillsheaf.LocalText;
 import org.drillsheaf.Source;
 import org.drillsheaf.drill.Phase;
 
@@ -18,7 +19,7 @@ import org.drillsheaf.drill.Phase;
 public record ReadingChange(
         String id,
         Set<String> when,
-        String words,
+        LocalText words,
         List<Add> add,
         OptionalInt level,
         OptionalInt wishBy,
@@ -34,7 +35,7 @@ public record ReadingChange(
     }
 
     /** Drills of a goal that are kept out of some phases in some positions. */
-    public record NotOffered(String goal, Set<String> positions, Set<Phase> phases, String words) {
+    public record NotOffered(String goal, Set<String> positions, Set<Phase> phases, LocalText words) {
         public NotOffered {
             positions = Set.copyOf(positions);
             phases = Set.copyOf(phases);

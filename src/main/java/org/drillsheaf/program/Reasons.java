@@ -4,11 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.drillsheaf.drill.Catalogue;
 import org.drillsheaf.drill.Drill;
-import org.drillsheaf.drill.Goal;
 import org.drillsheaf.program.build.BuildTask;
 import org.drillsheaf.program.build.Valuation;
+import org.drillsheaf.saying.Saying;
 import org.drillsheaf.screen.Finding;
 import org.drillsheaf.screen.FindingKind;
 
@@ -16,12 +15,10 @@ import org.drillsheaf.screen.FindingKind;
 final class Reasons {
     private final Needs needs;
     private final PhaseTable table;
-    private final Catalogue catalogue;
 
-    Reasons(Needs needs, PhaseTable table, Catalogue catalogue) {
+    Reasons(Needs needs, PhaseTable table) {
         this.needs = needs;
         this.table = table;
-        this.catalogue = catalogue;
     }
 
     /** Goals that the drill serves in the phase: what would be missing most without it first. */
@@ -51,52 +48,56 @@ final class Reasons {
                 .orElse(0);
     }
 
-    List<String> of(List<Served> serves, PhaseNeeds phase, boolean familiar, Optional<Pin> pin) {
-        List<String> reasons = new ArrayList<>();
-        pin.ifPresent(p -> reasons.add((p.kind() == Pin.Kind.KEEP ? "the coach keeps it" : "the coach pinned it")
-                + (p.reason().isEmpty() ? "" : ": " + p.reason())));
+    List<Saying> of(List<Served> serves, PhaseNeeds phase, boolean familiar, Optional<Pin> pin) {
+        List<Saying> reasons = new ArrayList<>();
+        pin.ifPresent(p -> reasons.add(
+                withReason(Saying.phrase(p.kind() == Pin.Kind.KEEP ? "why.kept" : "why.pinned"), p.reason())));
         for (Served served : serves) {
             if (served.adds() > 0) {
-                reasons.add(goal(served.goal()) + ", strength " + served.strength() + " of 3: "
-                        + because(served.goal(), phase));
+                reasons.add(new GoalReason(served.goal(), served.strength(), because(served.goal(), phase)).saying());
             }
         }
         if (familiar) {
-            reasons.add("known from before; " + needs.carriedOver() + " known drills are carried over");
+            reasons.add(Saying.phrase("why.known").with("count", needs.carriedOver()));
         }
         if (reasons.isEmpty()) {
-            String more = serves.isEmpty()
-                    ? ""
-                    : " and adds to " + lower(goal(serves.get(0).goal())) + " (strength "
-                            + serves.get(0).strength() + " of 3), which the others cover too";
-            reasons.add("it fills the minutes of the session" + more);
+            reasons.add(
+                    serves.isEmpty()
+                            ? Saying.phrase("why.fills")
+                            : Saying.phrase("why.fills-and-adds")
+                                    .with("goal", goal(serves.get(0).goal()))
+                                    .with("strength", serves.get(0).strength()));
         }
         return reasons;
     }
 
     /** The findings that speak about the goal, or the phase that asks for it. */
-    private String because(String goal, PhaseNeeds phase) {
-        List<String> findings = new ArrayList<>();
+    private Saying because(String goal, PhaseNeeds phase) {
+        List<Saying> findings = new ArrayList<>();
         for (String test : table.measuredBy().getOrDefault(goal, List.of())) {
             for (Finding finding : needs.reading().findings()) {
                 if (finding.test().id().equals(test) && finding.kind() == FindingKind.LIMITED) {
-                    String side = finding.side().map(s -> ", " + s.id()).orElse("");
-                    String value = finding.values().isEmpty() ? "" : " " + finding.values();
-                    findings.add(finding.test().name() + side + value + " is limited");
+                    findings.add(Saying.phrase(finding.values().isEmpty() ? "why.limited" : "why.value-limited")
+                            .with("test", finding.place())
+                            .with("value", finding.values()));
                 }
             }
         }
         return findings.isEmpty()
-                ? phase.phase().title() + " asks for it with weight " + weight(phase, goal)
-                : String.join(" and ", findings.subList(0, Math.min(2, findings.size())));
+                ? Saying.phrase("why.phase-asks")
+                        .with("phase", phase.phase().saidName())
+                        .with("weight", weight(phase, goal))
+                : Saying.joined(Saying.Joint.AND, findings.subList(0, Math.min(2, findings.size())));
     }
 
-    private static String lower(String name) {
-        return name.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + name.substring(1);
+    private static Saying goal(String id) {
+        return Saying.name(Saying.Name.Kind.GOAL, id);
     }
 
-    private String goal(String id) {
-        Goal goal = catalogue.words().goals().get(id);
-        return goal == null ? id : goal.name().english();
+    /** A clause with a person's own reason behind it, where there is one. */
+    static Saying withReason(Saying clause, String reason) {
+        return reason.isEmpty()
+                ? clause
+                : Saying.phrase("with-reason").with("clause", clause).with("reason", Saying.written(reason));
     }
 }

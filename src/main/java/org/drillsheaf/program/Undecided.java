@@ -1,5 +1,7 @@
 package org.drillsheaf.program;
 
+import org.drillsheaf.saying.Saying;
+
 /**
  * The search ended at its limit, or was stopped, before it found any program or showed that there is none.
  *
@@ -8,10 +10,7 @@ package org.drillsheaf.program;
  */
 public record Undecided(long looked, boolean stopped) implements BuildResult {
     /** One sentence for the coach. */
-    public String words() {
-        return "After " + looked + " partial choices no program was found, and it is not shown that there is none."
-                + (stopped
-                        ? " The search was stopped; build again to go on."
-                        : " Pin less, allow more minutes, or raise most-steps in shared/builder.yaml.");
+    public Saying words() {
+        return Saying.phrase(stopped ? "undecided.stopped" : "undecided.limit").with("looked", looked);
     }
 }

@@ -1,7 +1,19 @@
 package org.drillsheaf.program;
 
 import java.util.List;
+import java.util.Optional;
+import org.drillsheaf.LocalText;
+import org.drillsheaf.drill.BodyPosition;
+import org.drillsheaf.drill.Drill;
+import org.drillsheaf.drill.DrillWords;
+import org.drillsheaf.drill.EquipmentItem;
+import org.drillsheaf.drill.Goal;
+import org.drillsheaf.drill.Phase;
 import org.drillsheaf.drill.library.Library;
+import org.drillsheaf.drill.safety.Condition;
+import org.drillsheaf.saying.Saying;
+import org.drillsheaf.saying.Sayings;
+import org.drillsheaf.saying.Speech;
 import org.drillsheaf.screen.Gate;
 import org.drillsheaf.screen.ReadingRules;
 
@@ -11,10 +23,35 @@ import org.drillsheaf.screen.ReadingRules;
  * @param reading tests, presentations and safety questions
  * @param library drills, their words and the safety rules
  * @param gates between the phases, in order, the last one out of Integrate
+ * @param sayings phrases of everything that the reading and the builder have to say
  */
 public record Vocabulary(
-        ReadingRules reading, Library library, PhaseTable phases, List<Gate> gates, BuilderSettings builder) {
+        ReadingRules reading,
+        Library library,
+        PhaseTable phases,
+        List<Gate> gates,
+        BuilderSettings builder,
+        Sayings sayings) {
     public Vocabulary {
         gates = List.copyOf(gates);
+    }
+
+    /** Says what there is to say in one language, with the house's own names. */
+    public Speech speech(String language) {
+        return sayings.in(language, this::name);
+    }
+
+    private Optional<LocalText> name(Saying.Name.Kind kind, String id) {
+        DrillWords words = library.catalogue().words();
+        return switch (kind) {
+            case TEST, PART, PRESENTATION -> reading.name(kind, id);
+            case GOAL -> Optional.ofNullable(words.goals().get(id)).map(Goal::name);
+            case PHASE -> Phase.of(id).map(phases::row).map(PhaseRow::name);
+            case CONDITION -> library.safetyRules().condition(id).map(Condition::name);
+            case POSITION -> Optional.ofNullable(words.positions().get(id)).map(BodyPosition::name);
+            case EQUIPMENT -> Optional.ofNullable(words.equipment().get(id)).map(EquipmentItem::name);
+            case DRILL -> library.catalogue().drill(id).map(Drill::name);
+            case SIDE, MARK, WORD, OBSERVED, LANGUAGE -> Optional.empty();
+        };
     }
 }

@@ -13,6 +13,8 @@ import org.drillsheaf.drill.DrillWords;
 import org.drillsheaf.drill.library.Library;
 import org.drillsheaf.drill.library.LibraryFiles;
 import org.drillsheaf.drill.library.ProjectFiles;
+import org.drillsheaf.saying.SayingFiles;
+import org.drillsheaf.saying.Sayings;
 import org.drillsheaf.screen.Gate;
 import org.drillsheaf.screen.ReadingRules;
 import org.drillsheaf.screen.ScreenFiles;
@@ -64,7 +66,9 @@ public final class VocabularyReader {
         Problems own = new Problems();
         Optional<List<Gate>> gates = ScreenFiles.gates(folder.resolve("shared"), reading.get(), own);
         problems.addAll(own.all());
-        return gates.map(g -> new Vocabulary(reading.get(), library.get(), phases.get(), g, builder.get()));
+        Optional<Sayings> sayings = SayingFiles.read(folder.resolve("shared/sayings"), problems);
+        return gates.flatMap(
+                g -> sayings.map(s -> new Vocabulary(reading.get(), library.get(), phases.get(), g, builder.get(), s)));
     }
 
     /** A clinic's own tests lie over ours; the file need not be there. */

@@ -2,6 +2,7 @@ package org.drillsheaf.program;
 
 import java.util.Comparator;
 import java.util.function.Function;
+import org.drillsheaf.saying.Saying;
 
 /**
  * What a change of the client's means would gain.
@@ -9,12 +10,12 @@ import java.util.function.Function;
  * @param change for example {@code a band}
  * @param difference the program with the change against the one as it is; negative numbers are gains
  */
-public record WhatIf(String change, Difference difference) {
+public record WhatIf(Saying change, Difference difference) {
 
     /** The largest gain first, what is not known last. */
     static final Comparator<WhatIf> BEST_FIRST = Comparator.<WhatIf>comparingInt(w -> w.level(Cost::coverage))
             .thenComparingInt(w -> w.level(Cost::minutes))
-            .thenComparing(WhatIf::change);
+            .thenComparing(w -> w.change().toString());
 
     private int level(Function<Cost, Integer> level) {
         return difference.cost().map(level).orElse(Integer.MAX_VALUE);
@@ -28,11 +29,11 @@ public record WhatIf(String change, Difference difference) {
                 .isPresent();
     }
 
-    public String words() {
+    public Saying words() {
         boolean nothing = difference.cost().isPresent() && !gains();
-        String found = difference.decided() ? "nothing gained" : "no gain was found; the search ended before the proof";
-        return "With " + change + ": "
-                + (nothing ? found : difference.words("no program fits", "not decided within the limit of the search"))
-                + ".";
+        Saying told = nothing
+                ? Saying.phrase(difference.decided() ? "what-if.nothing" : "what-if.nothing-found")
+                : difference.words(Saying.phrase("without.none"), Saying.phrase("what-if.not-decided"));
+        return Saying.phrase("what-if.with").with("change", change).with("words", told);
     }
 }

@@ -1,5 +1,7 @@
 package org.drillsheaf.program;
 
+import org.drillsheaf.saying.Saying;
+
 /**
  * What a program would lose without one of its drills.
  *
@@ -7,8 +9,7 @@ package org.drillsheaf.program;
  */
 public record Without(Difference difference) {
     /** One clause for the coach. */
-    public String words() {
-        return difference.words(
-                "no program fits", "the search ended before it was known whether a program fits without it");
+    public Saying words() {
+        return difference.words(Saying.phrase("without.none"), Saying.phrase("without.not-decided"));
     }
 }

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.drillsheaf.LocalText;
 
 /**
  * Something under which a test is not taken.
@@ -25,7 +26,7 @@ public record Bar(
         OptionalInt fromWeek,
         OptionalInt weeks,
         boolean bothSides,
-        String reason) {
+        LocalText reason) {
 
     public Bar {
         recentParts = Set.copyOf(recentParts);

@@ -10,6 +10,7 @@ import org.drillsheaf.Side;
 import org.drillsheaf.client.Answer;
 import org.drillsheaf.client.ClientCondition;
 import org.drillsheaf.client.SafetyAnswer;
+import org.drillsheaf.saying.Saying;
 
 /**
  * Which tests this client must not take on this day. What is not known counts as barred.
@@ -19,11 +20,14 @@ import org.drillsheaf.client.SafetyAnswer;
 record Bars(List<ClientCondition> conditions, List<SafetyAnswer> recent, LocalDate day) {
 
     /** Why the test is not taken on this side; empty when it may be taken. */
-    Optional<String> reason(MovementTest test, Optional<Side> side) {
+    Optional<Saying> reason(MovementTest test, Optional<Side> side) {
         return test.bars().stream()
                 .filter(bar -> bars(bar, test, side))
-                .map(bar ->
-                        bar.reason() + bar.condition().map(c -> " (" + c + ")").orElse(""))
+                .map(bar -> Phrases.withValues(
+                        Saying.own(bar.reason()),
+                        bar.condition()
+                                .<Saying>map(c -> Saying.name(Saying.Name.Kind.CONDITION, c))
+                                .orElse(Saying.NOTHING)))
                 .findFirst();
     }
 

@@ -114,13 +114,12 @@ public final class BatteryReader {
                             "The test " + id + " has a cut-off but no error of measurement",
                             "Write “errors” with its standard error, population and source");
         }
+        LocalText name = entry.need("name").localText().orElseThrow();
         return Optional.of(new MovementTest(
                 id,
                 new MovementTest.Names(
-                        entry.text("name"),
-                        entry.get("client-name")
-                                .flatMap(YamlNode::localText)
-                                .orElse(LocalText.english(entry.text("name")))),
+                        name,
+                        entry.get("client-name").flatMap(YamlNode::localText).orElse(name)),
                 entry.need("sided").truth().orElse(false),
                 Unit.of(entry.text("unit")).orElseThrow(),
                 step,
@@ -132,7 +131,7 @@ public final class BatteryReader {
                 entry.need("minutes").integer().orElseThrow(),
                 entry.get("short-set").flatMap(YamlNode::truth).orElse(false),
                 entry.items("bars").stream().map(BatteryReader::bar).toList(),
-                entry.get("cares").map(BatteryReader::words).orElse(Map.of()),
+                entry.get("cares").map(BatteryReader::texts).orElse(Map.of()),
                 new MovementTest.Method(
                         entry.text("sign"), texts(entry, "steps"), entry.text("ends"), entry.text("doubts")),
                 entry.get("goal").flatMap(YamlNode::text),
@@ -178,7 +177,7 @@ public final class BatteryReader {
             List<Norm.Pair.Part> parts = pair.get().get("parts").orElseThrow().items().stream()
                     .map(p -> new Norm.Pair.Part(
                             p.text("id").orElseThrow(),
-                            p.text("name").orElseThrow(),
+                            p.localText("name").orElseThrow(),
                             p.number("at-least").orElseThrow(),
                             source(p.get("source").orElseThrow())))
                     .toList();
@@ -225,7 +224,7 @@ public final class BatteryReader {
                 integer(node, "from-week"),
                 integer(node, "weeks"),
                 node.truth("both-sides").orElse(false),
-                node.text("reason").orElseThrow());
+                node.localText("reason").orElseThrow());
     }
 
     private static MovementTest.StandIn standIn(YamlNode node) {
@@ -243,6 +242,12 @@ public final class BatteryReader {
         Map<String, String> words = new LinkedHashMap<>();
         node.entries().forEach((key, value) -> words.put(key, value.text().orElse("")));
         return words;
+    }
+
+    private static Map<String, LocalText> texts(YamlNode node) {
+        Map<String, LocalText> texts = new LinkedHashMap<>();
+        node.entries().forEach((key, value) -> value.localText().ifPresent(text -> texts.put(key, text)));
+        return texts;
     }
 
     private static List<String> texts(Layered entry, String key) {

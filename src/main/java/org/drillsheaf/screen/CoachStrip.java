@@ -4,16 +4,17 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.drillsheaf.client.Client;
+import org.drillsheaf.saying.Saying;
 
 /**
  * Where a value stands against its cut-off, for one row of the coach sheet.
  *
  * @param errors distance from the cut-off in errors of the test, above 0 when it is fuller; empty when the test has no single
  *     cut-off for this client, or nothing was measured
- * @param cutoff the cut-off as shown; empty likewise
- * @param error the error as shown
+ * @param cutoff the cut-off; empty likewise
+ * @param error the error
  */
-public record CoachStrip(Finding finding, OptionalDouble errors, String cutoff, String error) {
+public record CoachStrip(Finding finding, OptionalDouble errors, Saying cutoff, Saying error) {
 
     /** The place of a finding. Where the sex is not given and decides, there is no single cut-off and no place. */
     public static CoachStrip of(Client client, int age, Finding finding) {
@@ -30,7 +31,7 @@ public record CoachStrip(Finding finding, OptionalDouble errors, String cutoff, 
                                         .equals(mark.map(Norm.Mark::value))
                                 && v.line() == variant.line());
         if (mark.isEmpty() || !alike || variant.line() == 0) {
-            return new CoachStrip(finding, OptionalDouble.empty(), "", "");
+            return new CoachStrip(finding, OptionalDouble.empty(), Saying.NOTHING, Saying.NOTHING);
         }
         Optional<Double> value = finding.measurement().flatMap(Measurement::value);
         OptionalDouble errors = value.isEmpty()
@@ -40,8 +41,10 @@ public record CoachStrip(Finding finding, OptionalDouble errors, String cutoff, 
         return new CoachStrip(
                 finding,
                 errors,
-                Shown.value(mark.get().value(), test.unit()),
-                Shown.value(
-                        test.step().multiply(BigDecimal.valueOf(variant.line())).doubleValue(), test.unit()));
+                test.unit().amount(mark.get().value()),
+                test.unit()
+                        .amount(test.step()
+                                .multiply(BigDecimal.valueOf(variant.line()))
+                                .doubleValue()));
     }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.drillsheaf.Side;
+import org.drillsheaf.saying.Saying;
 
 /**
  * Two readings side by side.
@@ -13,7 +14,7 @@ import org.drillsheaf.Side;
  * @param remarks further sentences: fading names, another coach, the note on chance
  */
 public record Comparison(
-        LocalDate before, LocalDate now, List<TestChange> changes, List<String> sideOrder, List<String> remarks) {
+        LocalDate before, LocalDate now, List<TestChange> changes, List<Saying> sideOrder, List<Saying> remarks) {
 
     public Comparison {
         changes = List.copyOf(changes);

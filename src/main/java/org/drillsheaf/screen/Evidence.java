@@ -1,27 +1,20 @@
 package org.drillsheaf.screen;
 
+import org.drillsheaf.saying.Saying;
+
 /**
  * One line of evidence of a presentation.
  *
- * @param words in words, with the values
+ * @param statement the rule alone, without its truth and its values
+ * @param words what is said, with the values
  */
-public record Evidence(Kind kind, Role role, String words) {
+public record Evidence(Kind kind, Role role, Saying statement, Saying words) {
 
     /** What it speaks for. */
     public enum Kind {
-        FOR("for"),
-        AGAINST("against"),
-        NOT_KNOWN("not known");
-
-        private final String words;
-
-        Kind(String words) {
-            this.words = words;
-        }
-
-        public String words() {
-            return words;
-        }
+        FOR,
+        AGAINST,
+        NOT_KNOWN
     }
 
     /** Which part of the rule it belongs to. */

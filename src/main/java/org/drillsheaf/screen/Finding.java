@@ -2,6 +2,9 @@ package org.drillsheaf.screen;
 
 import java.util.Optional;
 import org.drillsheaf.Side;
+import org.drillsheaf.saying.Saying;
+import org.drillsheaf.saying.Saying.Joint;
+import org.drillsheaf.saying.Saying.Name;
 import org.drillsheaf.screen.rule.Truth;
 
 /**
@@ -11,8 +14,8 @@ import org.drillsheaf.screen.rule.Truth;
  * @param limited whether the value misses its cut-off by at least one error; rules read this
  * @param beyond whether the value passes its upper mark by at least one error; rules read this
  * @param measurement what was measured; empty when nothing was
- * @param values the value as shown, for example {@code −9°}; empty when there is none
- * @param reason why it is so, in words: the cut-off and its error, pain, or what bars the test
+ * @param values what was measured, for example {@code −9°}; empty when there is nothing
+ * @param reason why it is so, said: the cut-off and its error, pain, or what bars the test
  */
 public record Finding(
         MovementTest test,
@@ -22,8 +25,8 @@ public record Finding(
         Truth limited,
         Truth beyond,
         Optional<Measurement> measurement,
-        String values,
-        String reason) {
+        Saying values,
+        Saying reason) {
 
     public Truth free() {
         return limited.not();
@@ -35,15 +38,26 @@ public record Finding(
     }
 
     /** One line for a coach, for example {@code Side-lying thigh drop, left: −9°, limited (passes at −23° or less, error 3°)}. */
-    public String words() {
-        String place = side.map(s -> ", " + s.id()).orElse("");
-        String value = values.isEmpty() ? "" : values + ", ";
-        return test.name() + place + ": " + value + kindWords() + (reason.isEmpty() ? "" : " (" + reason + ")");
+    public Saying words() {
+        return Phrases.withValues(
+                Saying.phrase("finding.of")
+                        .with("test", place())
+                        .with("finding", Saying.joined(Joint.COMMA, values, kindWords())),
+                reason);
+    }
+
+    /** The test with its side. */
+    public Saying place() {
+        return Phrases.named(test.saidName(), side);
     }
 
     /** The kind with its word, for example {@code limited, wide}. */
-    public String kindWords() {
+    public Saying kindWords() {
         boolean perhaps = kind == FindingKind.FULL && beyond.isUnknown();
-        return kind.words() + word.map(w -> ", " + w).orElse("") + (perhaps ? ", perhaps beyond" : "");
+        return Saying.joined(
+                Joint.COMMA,
+                kind.words(),
+                word.<Saying>map(w -> Saying.name(Name.Kind.WORD, w)).orElse(Saying.NOTHING),
+                perhaps ? Saying.phrase("finding.perhaps-beyond") : Saying.NOTHING);
     }
 }

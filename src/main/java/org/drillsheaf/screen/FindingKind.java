@@ -1,24 +1,21 @@
 package org.drillsheaf.screen;
 
+import java.util.Locale;
+import org.drillsheaf.saying.Saying;
+
 /** What one measured value means. */
 public enum FindingKind {
-    LIMITED("limited"),
-    AT_THE_LINE("at the line"),
-    FULL("full"),
-    BEYOND_EXPECTED("beyond expected"),
-    PAINFUL("painful"),
-    NOT_TESTED("not tested"),
+    LIMITED,
+    AT_THE_LINE,
+    FULL,
+    BEYOND_EXPECTED,
+    PAINFUL,
+    NOT_TESTED,
     /** A value for which there is no cut-off, for the client's age or at all. */
-    NO_REFERENCE("no reference");
-
-    private final String words;
-
-    FindingKind(String words) {
-        this.words = words;
-    }
+    NO_REFERENCE;
 
     /** The words on screen. */
-    public String words() {
-        return words;
+    public Saying words() {
+        return Saying.phrase("finding." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 }

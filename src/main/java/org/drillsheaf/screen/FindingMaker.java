@@ -1,16 +1,17 @@
 package org.drillsheaf.screen;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
 import org.drillsheaf.Side;
+import org.drillsheaf.saying.Saying;
+import org.drillsheaf.saying.Saying.Joint;
 import org.drillsheaf.screen.rule.Truth;
 
 /** Turns the value of one test and side into a finding. */
-record FindingMaker(Scale scale, Optional<String> barred) {
+record FindingMaker(Scale scale, Optional<Saying> barred) {
 
     Finding finding(Optional<Side> side, Optional<Measurement> measurement) {
         MovementTest test = scale.test();
@@ -23,21 +24,22 @@ record FindingMaker(Scale scale, Optional<String> barred) {
                     Truth.UNKNOWN,
                     Truth.UNKNOWN,
                     Optional.empty(),
-                    "",
-                    barred.map(b -> "not taken: " + b).orElse(""));
+                    Saying.NOTHING,
+                    barred.<Saying>map(b -> Saying.phrase("finding.not-taken").with("because", b))
+                            .orElse(Saying.NOTHING));
         }
         Measurement taken = measurement.get();
-        String values = values(taken);
+        Saying values = values(taken);
         if (barred.isPresent()) {
-            String reason = "does not count, the test is barred: " + barred.get();
+            Saying reason = Saying.phrase("finding.barred").with("because", barred.get());
             return finding(side, measurement, FindingKind.NOT_TESTED, Truth.UNKNOWN, Truth.UNKNOWN, values, reason);
         }
         if (taken.painful()) {
-            String reason = "kept and shown, counts as not known";
+            Saying reason = Saying.phrase("finding.kept");
             return finding(side, measurement, FindingKind.PAINFUL, Truth.UNKNOWN, Truth.UNKNOWN, values, reason);
         }
         if (!scale.hasReference() || test.norm() instanceof Norm.ReferenceOnly) {
-            String reason = scale.hasReference() ? "no cut-off" : "no reference for this age";
+            Saying reason = Saying.phrase(scale.hasReference() ? "norm.none" : "finding.no-reference-for-age");
             return finding(side, measurement, FindingKind.NO_REFERENCE, Truth.UNKNOWN, Truth.UNKNOWN, values, reason);
         }
         Truth limited = limited(taken);
@@ -51,8 +53,8 @@ record FindingMaker(Scale scale, Optional<String> barred) {
             FindingKind kind,
             Truth limited,
             Truth beyond,
-            String values,
-            String reason) {
+            Saying values,
+            Saying reason) {
         Optional<String> word = measurement.flatMap(m -> word(m, limited, beyond));
         return new Finding(scale.test(), side, kind, word, limited, beyond, measurement, values, reason);
     }
@@ -164,81 +166,112 @@ record FindingMaker(Scale scale, Optional<String> barred) {
     }
 
     /** The value as a coach reads it. */
-    static String values(MovementTest test, Measurement taken) {
+    static Saying values(MovementTest test, Measurement taken) {
         if (test.norm() instanceof Norm.Pair pair) {
-            return pair.parts().stream()
-                    .filter(p -> taken.parts().containsKey(p.id()))
-                    .map(p -> p.name() + " " + Shown.value(number(taken.parts(), p.id()), test.unit()))
-                    .collect(Collectors.joining(", "));
+            return Saying.joined(
+                    Joint.COMMA,
+                    pair.parts().stream()
+                            .filter(p -> taken.parts().containsKey(p.id()))
+                            .map(p -> part(p, test.unit().amount(number(taken.parts(), p.id()))))
+                            .toList());
         }
-        String bound =
-                switch (taken.bound()) {
-                    case EXACT -> "";
-                    case OR_MORE -> " and more";
-                    case OR_LESS -> " and less";
-                };
-        return taken.value().map(v -> Shown.value(v, test.unit()) + bound).orElse("");
+        return taken.value()
+                .<Saying>map(v -> switch (taken.bound()) {
+                    case EXACT -> test.unit().amount(v);
+                    case OR_MORE ->
+                        Saying.phrase("value.and-more")
+                                .with("value", test.unit().amount(v));
+                    case OR_LESS ->
+                        Saying.phrase("value.and-less")
+                                .with("value", test.unit().amount(v));
+                })
+                .orElse(Saying.NOTHING);
+    }
+
+    private static Saying part(Norm.Pair.Part part, Saying value) {
+        return Saying.phrase("value.part").with("part", part.saidName()).with("value", value);
     }
 
     private static double number(Map<String, Double> parts, String id) {
         return java.util.Objects.requireNonNullElse(parts.get(id), 0.0);
     }
 
-    private String values(Measurement taken) {
-        String values = values(scale.test(), taken);
-        String marks = scale.test().marks().stream()
-                .filter(m -> taken.mark(m).isPresent())
-                .map(m -> (taken.mark(m).orElse(false) ? "" : "no ") + m)
-                .collect(Collectors.joining(", "));
-        return marks.isEmpty() ? values : values.isEmpty() ? marks : values + ", " + marks;
+    private Saying values(Measurement taken) {
+        List<Saying> values = new ArrayList<>(List.of(values(scale.test(), taken)));
+        for (String mark : scale.test().marks()) {
+            Saying name = Saying.name(Saying.Name.Kind.MARK, mark);
+            taken.mark(mark)
+                    .ifPresent(yes ->
+                            values.add(yes ? name : Saying.phrase("value.no").with("mark", name)));
+        }
+        return Saying.joined(Joint.COMMA, values);
     }
 
     /** What the value is compared with, for this client. */
-    String reason() {
-        TreeSet<String> reasons = new TreeSet<>();
-        scale.variants().forEach(v -> reasons.add(reason(v)));
-        return String.join("; ", reasons);
+    Saying reason() {
+        return Saying.joined(
+                Joint.SEMICOLON,
+                scale.variants().stream().map(this::reason).distinct().toList());
     }
 
-    private String reason(Scale.Variant variant) {
+    private Saying reason(Scale.Variant variant) {
         MovementTest test = scale.test();
-        String who =
-                scale.variants().size() > 1 && differsBySex() ? variant.sex().id() + ": " : "";
-        String error = variant.line() == 0
-                ? ""
-                : ", error "
-                        + Shown.value(
-                                test.step()
-                                        .multiply(BigDecimal.valueOf(variant.line()))
-                                        .doubleValue(),
-                                test.unit());
-        String own = variant.error().map(MeasurementError::ofThisClinic).orElse(false) ? " of this clinic" : "";
+        Saying error = variant.line() == 0
+                ? Saying.NOTHING
+                : Saying.phrase(
+                                variant.error()
+                                                .map(MeasurementError::ofThisClinic)
+                                                .orElse(false)
+                                        ? "norm.own-error"
+                                        : "norm.error")
+                        .with(
+                                "error",
+                                test.unit()
+                                        .amount(test.step()
+                                                .multiply(BigDecimal.valueOf(variant.line()))
+                                                .doubleValue()));
+        Saying told = Saying.joined(Joint.COMMA, against(variant), error);
+        return scale.variants().size() > 1 && differsBySex()
+                ? Saying.phrase("norm." + variant.sex().id()).with("norm", told)
+                : told;
+    }
+
+    private Saying against(Scale.Variant variant) {
+        MovementTest test = scale.test();
         Norm norm = test.norm();
-        String against = "";
         if (norm instanceof Norm.Threshold threshold) {
-            String direction = threshold.higherIsFuller() ? " or more" : " or less";
-            against = scale.mark(threshold.cutoffs(), variant)
-                    .map(m -> "passes at " + Shown.value(m.value(), test.unit()) + direction)
-                    .orElse("no cut-off");
+            return scale.mark(threshold.cutoffs(), variant)
+                    .<Saying>map(m -> Saying.phrase(threshold.higherIsFuller() ? "norm.or-more" : "norm.or-less")
+                            .with("mark", test.unit().amount(m.value())))
+                    .orElse(Saying.phrase("norm.none"));
         } else if (norm instanceof Norm.Range range) {
-            against = "expected "
-                    + scale.mark(range.low(), variant)
-                            .map(m -> Shown.number(m.value()))
-                            .orElse("") + " to "
-                    + scale.mark(range.high(), variant)
-                            .map(m -> Shown.value(m.value(), test.unit()))
-                            .orElse("");
+            return Saying.phrase("norm.range")
+                    .with("low", mark(range.low(), variant, ""))
+                    .with("high", mark(range.high(), variant, test.unit().id()));
         } else if (norm instanceof Norm.Pair pair) {
-            against = pair.word() + " from "
-                    + pair.parts().stream()
-                            .map(p -> p.name() + " " + Shown.value(p.mark(), test.unit()))
-                            .collect(Collectors.joining(" and "));
+            return Saying.phrase("norm.from")
+                    .with("word", Saying.name(Saying.Name.Kind.WORD, pair.word()))
+                    .with(
+                            "mark",
+                            Saying.joined(
+                                    Joint.AND,
+                                    pair.parts().stream()
+                                            .map(p -> part(p, test.unit().amount(p.mark())))
+                                            .toList()));
         } else if (norm instanceof Norm.Count count) {
-            against = scale.mark(count.cutoffs(), variant)
-                    .map(m -> count.word() + " from " + Shown.value(m.value(), test.unit()))
-                    .orElse("");
+            return scale.mark(count.cutoffs(), variant)
+                    .<Saying>map(m -> Saying.phrase("norm.from")
+                            .with("word", Saying.name(Saying.Name.Kind.WORD, count.word()))
+                            .with("mark", test.unit().amount(m.value())))
+                    .orElse(Saying.NOTHING);
         }
-        return who + against + error + own;
+        return Saying.NOTHING;
+    }
+
+    private Saying mark(List<Norm.Mark> marks, Scale.Variant variant, String unit) {
+        return scale.mark(marks, variant)
+                .<Saying>map(m -> Saying.amount(m.value(), unit))
+                .orElse(Saying.NOTHING);
     }
 
     private boolean differsBySex() {

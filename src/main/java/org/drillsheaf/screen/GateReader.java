@@ -1,10 +1,8 @@
 package org.drillsheaf.screen;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.drillsheaf.Problems;
@@ -56,13 +54,5 @@ public record GateReader(Battery battery, Presentations presentations) {
 
     private static List<Rule> list(YamlNode node, String key, RuleReader rules) {
         return node.get(key).map(n -> rules.readList(n, false)).orElse(List.of());
-    }
-
-    /** The names of the presentations, for words. */
-    static Map<String, String> names(Presentations presentations) {
-        Map<String, String> names = new LinkedHashMap<>();
-        presentations.list().forEach(p -> names.put(p.id(), p.name()));
-        names.put(presentations.none().id(), presentations.none().name());
-        return names;
     }
 }

@@ -1,6 +1,8 @@
 package org.drillsheaf.screen;
 
 import java.util.List;
+import java.util.Locale;
+import org.drillsheaf.saying.Saying;
 import org.drillsheaf.screen.rule.Truth;
 
 /**
@@ -12,18 +14,12 @@ public record GateResult(Gate gate, Status status, List<Line> lines) {
 
     /** Whether the gate is open; never used for safety. */
     public enum Status {
-        MET("gate met"),
-        NOT_MET("gate not met"),
-        NOT_KNOWN("gate not known");
+        MET,
+        NOT_MET,
+        NOT_KNOWN;
 
-        private final String words;
-
-        Status(String words) {
-            this.words = words;
-        }
-
-        public String words() {
-            return words;
+        public Saying words() {
+            return Saying.phrase("gate." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
         }
     }
 
@@ -32,7 +28,7 @@ public record GateResult(Gate gate, Status status, List<Line> lines) {
      *
      * @param measured false when it is answered by what the coach has seen
      */
-    public record Line(Truth truth, boolean required, boolean measured, String words) {}
+    public record Line(Truth truth, boolean required, boolean measured, Saying words) {}
 
     public GateResult {
         lines = List.copyOf(lines);

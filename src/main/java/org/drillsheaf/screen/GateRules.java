@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.drillsheaf.client.Client;
 import org.drillsheaf.client.ClientCondition;
 import org.drillsheaf.client.Visit;
+import org.drillsheaf.saying.Saying;
 import org.drillsheaf.screen.rule.Folding;
 import org.drillsheaf.screen.rule.Rule;
 import org.drillsheaf.screen.rule.Truth;
@@ -64,7 +65,7 @@ public record GateRules(ReadingRules rules) {
                 observed,
                 comparison,
                 asked.before().orElse(asked.now()).layers().expectedFirst());
-        Phrases phrases = new Phrases(rules.battery(), GateReader.names(rules.presentations()), facts);
+        Phrases phrases = new Phrases(rules.battery(), facts);
         List<GateResult.Line> lines = new ArrayList<>();
         Truth all = Truth.TRUE;
         for (Rule rule : gate.required()) {
@@ -91,9 +92,9 @@ public record GateRules(ReadingRules rules) {
     /**
      * What follows from a re-screen.
      *
-     * @param reasons sentences, the deciding one first
+     * @param reasons the deciding one first
      */
-    public record Decision(NextStep step, List<String> reasons) {
+    public record Decision(NextStep step, List<Saying> reasons) {
         public Decision {
             reasons = List.copyOf(reasons);
         }
@@ -106,20 +107,24 @@ public record GateRules(ReadingRules rules) {
      * @param stepsBackBefore how many steps back in a row there were just before
      */
     public Decision decide(GateResult gate, Comparison comparison, Asked asked, long weeks, int stepsBackBefore) {
-        List<String> reasons = new ArrayList<>();
+        List<Saying> reasons = new ArrayList<>();
         var log = asked.visit().log();
         int pain = log.newPain().orElse(0);
         boolean stays = log.painStays().orElse(false);
-        asked.now().referrals().forEach(r -> reasons.add(r.findings() + ": " + r.meaning() + "; " + r.nextStep()));
+        asked.now()
+                .referrals()
+                .forEach(r -> reasons.add(Saying.phrase("next.refer.contradiction")
+                        .with("findings", r.findings())
+                        .with("meaning", r.meaning())
+                        .with("step", r.nextStep())));
         if (!asked.now().safety().isClear()) {
             reasons.add(
                     0,
-                    "The safety answers are not clear: "
-                            + asked.now().safety().status().words());
+                    Saying.phrase("next.refer.safety")
+                            .with("status", asked.now().safety().status().words()));
         }
         if (pain > PAIN_TO_STOP || stays) {
-            reasons.add(
-                    "New pain over 5 of 10, or pain that stays: stop the drills concerned, ask the safety questions again, a clinician looks at it");
+            reasons.add(Saying.phrase("next.refer.pain"));
         }
         if (!reasons.isEmpty()) {
             return new Decision(NextStep.REFER, reasons);
@@ -135,58 +140,53 @@ public record GateRules(ReadingRules rules) {
                     NextStep.REFER,
                     List.of(
                             stepsBack
-                                    ? "Two steps back in a row: another opinion is asked for"
-                                    : "No change over " + weeks + " weeks: another opinion is asked for"));
+                                    ? Saying.phrase("next.refer.back-twice")
+                                    : Saying.phrase("next.refer.no-change").with("weeks", weeks)));
         }
         if (stepsBack) {
             worse.forEach(c -> reasons.add(c.words()));
-            reasons.add("Step back one phase for that goal, dose to the low end, measure again in 2 weeks");
+            reasons.add(Saying.phrase("next.back"));
             return new Decision(NextStep.STEP_BACK, reasons);
         }
         return new Decision(stay(gate, comparison, asked, weeks, pain, reasons), reasons);
     }
 
     private static NextStep stay(
-            GateResult gate, Comparison comparison, Asked asked, long weeks, int pain, List<String> reasons) {
+            GateResult gate, Comparison comparison, Asked asked, long weeks, int pain, List<Saying> reasons) {
         var log = asked.visit().log();
         if (comparison.anyNewPain()) {
-            reasons.add("A test is painful that was not before: pain appearing is never progress");
+            reasons.add(Saying.phrase("next.stay.test-pain"));
             return NextStep.STAY;
         }
         if (pain >= PAIN_TO_HALVE) {
-            reasons.add("New pain of 3 to 5 of 10: halve the dose, one level down, keep the goal");
+            reasons.add(Saying.phrase("next.stay.pain"));
             return NextStep.STAY;
         }
         if (log.otherReason().orElse(false)) {
-            reasons.add("A bad spell with a reason outside: two days Settle, then back to the phase");
+            reasons.add(Saying.phrase("next.stay.bad-spell"));
             return NextStep.STAY;
         }
         double days = log.daysPerWeek().orElse(DAYS_DONE);
         switch (gate.status()) {
             case MET -> {
-                reasons.add(
-                        "Gate met and no symptoms: next phase, with familiar drills carried over, at most one level up");
+                reasons.add(Saying.phrase("next.advance"));
                 return NextStep.ADVANCE;
             }
             case NOT_KNOWN -> {
-                reasons.add(
-                        "Gate not known: repeat the unclear test in 1 to 2 weeks, same phase, one drill may change");
+                reasons.add(Saying.phrase("next.stay.not-known"));
                 gate.lines().stream()
                         .filter(l -> l.required() && l.truth().isUnknown())
                         .forEach(l -> reasons.add(l.words()));
             }
             case NOT_MET -> {
                 if (days < DAYS_TOO_FEW) {
-                    reasons.add(
-                            "Done on fewer than 3 days a week: a shorter program (3 drills, 8 minutes), not a harder one");
+                    reasons.add(Saying.phrase("next.stay.few-days"));
                 } else if (comparison.anyGained()) {
-                    reasons.add(
-                            "Gate not met, something gained: stay 2 weeks; raise breaths, then sets, then effort by 1, then level");
+                    reasons.add(Saying.phrase("next.stay.gained"));
                 } else if (weeks >= WEEKS_WITHOUT_GAIN && days >= DAYS_DONE) {
-                    reasons.add(
-                            "Gate not met and nothing gained after 4 weeks: look at the drill as the client does it, change the position for the same goal, consider the second-best reading");
+                    reasons.add(Saying.phrase("next.stay.nothing-gained"));
                 } else {
-                    reasons.add("Gate not met: stay in the phase");
+                    reasons.add(Saying.phrase("next.stay.not-met"));
                 }
                 gate.lines().stream()
                         .filter(l -> l.required() && l.truth().isFalse())

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.drillsheaf.Side;
+import org.drillsheaf.saying.Saying;
 import org.drillsheaf.screen.rule.Folding;
 import org.drillsheaf.screen.rule.Rule;
 import org.drillsheaf.screen.rule.Truth;
@@ -162,6 +163,7 @@ final class Judge {
                 evidence.add(new Evidence(
                         truth.isTrue() ? Evidence.Kind.AGAINST : Evidence.Kind.NOT_KNOWN,
                         Evidence.Role.AGAINST,
+                        phrases.rule(rule, side),
                         phrases.withTruth(rule, truth, side)));
             }
         }
@@ -170,7 +172,7 @@ final class Judge {
 
     private Evidence line(Rule rule, Evidence.Role role) {
         Truth truth = rule.truth(facts, side);
-        return new Evidence(kind(truth), role, phrases.withTruth(rule, truth, side));
+        return new Evidence(kind(truth), role, phrases.rule(rule, side), phrases.withTruth(rule, truth, side));
     }
 
     /** The values stand with the members, which follow. */
@@ -181,9 +183,12 @@ final class Judge {
         long unknown = count.rules().stream()
                 .filter(r -> r.truth(facts, side).isUnknown())
                 .count();
-        String words = phrases.rule(rule, side) + ": " + hold + " of "
-                + count.rules().size() + " there" + (unknown > 0 ? ", " + unknown + " not known" : "");
-        return new Evidence(kind(rule.truth(facts, side)), Evidence.Role.REQUIRED, words);
+        Saying words = Saying.phrase(unknown > 0 ? "evidence.counted-not-known" : "evidence.counted")
+                .with("rule", phrases.rule(rule, side))
+                .with("there", hold)
+                .with("all", count.rules().size())
+                .with("unknown", unknown);
+        return new Evidence(kind(rule.truth(facts, side)), Evidence.Role.REQUIRED, words, words);
     }
 
     private static Evidence.Kind kind(Truth truth) {
@@ -194,8 +199,8 @@ final class Judge {
         };
     }
 
-    private List<String> openBecause(boolean mixed) {
-        List<String> because = new ArrayList<>();
+    private List<Saying> openBecause(boolean mixed) {
+        List<Saying> because = new ArrayList<>();
         for (Rule rule : presentation.openWhen()) {
             if (rule.truth(facts, side).isTrue()) {
                 because.add(phrases.rule(rule, side));
@@ -204,10 +209,10 @@ final class Judge {
         if (mixed) {
             for (Rule rule : presentation.against()) {
                 if (rule.truth(facts, side).isTrue()) {
-                    because.add("against it: " + phrases.withValues(rule, side));
+                    because.add(Saying.phrase("open.against").with("rule", phrases.withValues(rule, side)));
                 }
             }
-            because.add("the findings disagree: repeat once on another day; the same again stays mixed");
+            because.add(Saying.phrase("open.mixed"));
             return because;
         }
         Set<Rule.Atom> atoms = new LinkedHashSet<>(Folding.atoms(supported));
@@ -220,7 +225,9 @@ final class Judge {
                     .filter(a -> a.subject().equals(test))
                     .<Rule>map(a -> a)
                     .toList();
-            because.add(known.map(t -> t.name() + ": " + phrases.values(ofTest.get(0), side))
+            because.add(known.<Saying>map(t -> Saying.phrase("finding.of")
+                            .with("test", t.saidName())
+                            .with("finding", phrases.values(ofTest.get(0), side)))
                     .orElse(phrases.rule(ofTest.get(0), side)));
         }
         return because;

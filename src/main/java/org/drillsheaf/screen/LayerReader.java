@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.drillsheaf.Side;
+import org.drillsheaf.saying.Saying;
+import org.drillsheaf.saying.Saying.Joint;
 import org.drillsheaf.screen.rule.Truth;
 
 /**
@@ -16,6 +18,10 @@ import org.drillsheaf.screen.rule.Truth;
  * @param facts with the verdicts
  */
 record LayerReader(Presentations rules, ReadingFacts facts, Phrases phrases) {
+
+    private static Saying opening(Saying words, Saying values) {
+        return new Saying.Opening(Phrases.withValues(words, values));
+    }
 
     boolean isLax() {
         return facts.findings().values().stream()
@@ -26,15 +32,17 @@ record LayerReader(Presentations rules, ReadingFacts facts, Phrases phrases) {
 
     Layers layers(Optional<PresentationReading> leading, List<Finding> findings, Optional<Reading> before) {
         Optional<Side> underneath = underneath(leading);
-        Optional<String> onTop = onTop();
+        Optional<Saying> onTop = onTop();
         return new Layers(
                 underneath,
                 underneath
-                        .map(s -> Shown.upperFirst(Phrases.sides(rules.layers().underneathWords(), underneath)) + " ("
-                                + phrases.values(rules.layers().sideWhen(), underneath) + ")")
-                        .orElse(""),
+                        .map(s -> opening(
+                                new Saying.Own(rules.layers().underneathWords(), Phrases.sides(underneath)),
+                                phrases.values(rules.layers().sideWhen(), underneath)))
+                        .orElse(Saying.NOTHING),
                 onTop,
-                onTop.map(n -> Shown.upperFirst(rules.layers().onTopWords())).orElse(""),
+                onTop.map(n -> opening(Saying.own(rules.layers().onTopWords()), Saying.NOTHING))
+                        .orElse(Saying.NOTHING),
                 leading.filter(p -> p.id().equals(rules.none().id())).isPresent() ? local(findings) : List.of(),
                 before.map(this::fading).orElse(List.of()),
                 underneath.map(Side::opposite).orElse(rules.layers().expectedFirst()));
@@ -55,13 +63,13 @@ record LayerReader(Presentations rules, ReadingFacts facts, Phrases phrases) {
         return sides.size() == 1 ? Optional.of(sides.get(0)) : Optional.empty();
     }
 
-    private Optional<String> onTop() {
+    private Optional<Saying> onTop() {
         boolean named = facts.presentations().stream()
                 .anyMatch(p -> p.id().equals(rules.layers().onTopOf()) && p.verdict() == Verdict.SUPPORTED);
         boolean there =
                 rules.layers().onTopWhen().truth(facts, Optional.empty()).isTrue();
         return named && there
-                ? rules.presentation(rules.layers().onTopName()).map(Presentation::name)
+                ? rules.presentation(rules.layers().onTopName()).map(Presentation::saidName)
                 : Optional.empty();
     }
 
@@ -69,23 +77,25 @@ record LayerReader(Presentations rules, ReadingFacts facts, Phrases phrases) {
         List<Layers.LocalFinding> local = new ArrayList<>();
         if (rules.layers().hipFronts().truth(facts, Optional.empty()).isTrue()) {
             local.add(new Layers.LocalFinding(
-                    Shown.upperFirst(rules.layers().hipFrontsWords()) + " ("
-                            + phrases.values(rules.layers().hipFronts(), Optional.empty()) + ")",
+                    opening(
+                            Saying.own(rules.layers().hipFrontsWords()),
+                            phrases.values(rules.layers().hipFronts(), Optional.empty())),
                     rules.layers().hipFrontsGoal()));
         }
         for (Finding finding : findings) {
             if (finding.limited().isTrue()) {
-                String side = finding.side().map(s -> ", " + s.id()).orElse("");
                 local.add(new Layers.LocalFinding(
-                        finding.test().name() + side + ": " + finding.values() + ", " + finding.kindWords(),
+                        Saying.phrase("finding.of")
+                                .with("test", finding.place())
+                                .with("finding", Saying.joined(Joint.COMMA, finding.values(), finding.kindWords())),
                         finding.test().goal()));
             }
         }
         return local;
     }
 
-    private List<String> fading(Reading before) {
-        List<String> fading = new ArrayList<>();
+    private List<Saying> fading(Reading before) {
+        List<Saying> fading = new ArrayList<>();
         for (PresentationReading held : before.supported()) {
             boolean still = facts.presentations().stream()
                     .anyMatch(p -> p.id().equals(held.id())
@@ -106,7 +116,7 @@ record LayerReader(Presentations rules, ReadingFacts facts, Phrases phrases) {
                         rule.id(),
                         new ScreenCondition(
                                 rule.id(),
-                                Shown.upperFirst(rule.words()),
+                                opening(Saying.own(rule.words()), Saying.NOTHING),
                                 Optional.ofNullable(declined.get(rule.id()))));
             }
         }
@@ -124,16 +134,19 @@ record LayerReader(Presentations rules, ReadingFacts facts, Phrases phrases) {
                             .orElse(Truth.FALSE)
                             .isTrue();
             if (holds || already) {
-                String because = reading.name() + (holds ? "" : " is open; until it is settled this holds already");
+                Saying because = holds
+                        ? reading.name()
+                        : Saying.phrase("restriction.already").with("name", reading.name());
                 reading.presentation()
                         .restrictions()
-                        .forEach(r -> found.putIfAbsent(r.id(), new Restriction(r.id(), r.words(), because)));
+                        .forEach(r ->
+                                found.putIfAbsent(r.id(), new Restriction(r.id(), Saying.own(r.words()), because)));
             }
         }
         if (lax) {
             rules.laxRestrictions()
                     .forEach(r -> found.putIfAbsent(
-                            r.id(), new Restriction(r.id(), r.words(), "the joint count reaches its cut-off")));
+                            r.id(), new Restriction(r.id(), Saying.own(r.words()), Saying.phrase("restriction.lax"))));
         }
         return List.copyOf(found.values());
     }
@@ -145,9 +158,9 @@ record LayerReader(Presentations rules, ReadingFacts facts, Phrases phrases) {
             if (rule.when().truth(facts, Optional.empty()).isTrue() && seen.add(rule.id())) {
                 found.add(new Contradiction(
                         rule.id(),
-                        Shown.upperFirst(phrases.withValues(rule.when(), Optional.empty())),
-                        rule.meaning(),
-                        rule.nextStep(),
+                        new Saying.Opening(phrases.withValues(rule.when(), Optional.empty())),
+                        Saying.own(rule.meaning()),
+                        Saying.own(rule.nextStep()),
                         rule.refer()));
             }
         }

@@ -3,6 +3,7 @@ package org.drillsheaf.screen;
 import java.util.List;
 import java.util.Optional;
 import org.drillsheaf.Side;
+import org.drillsheaf.saying.Saying;
 
 /**
  * How the findings lie on each other.
@@ -17,11 +18,11 @@ import org.drillsheaf.Side;
  */
 public record Layers(
         Optional<Side> underneath,
-        String underneathWords,
-        Optional<String> onTop,
-        String onTopWords,
+        Saying underneathWords,
+        Optional<Saying> onTop,
+        Saying onTopWords,
         List<LocalFinding> local,
-        List<String> fading,
+        List<Saying> fading,
         Side expectedFirst) {
 
     /**
@@ -29,7 +30,7 @@ public record Layers(
      *
      * @param goal id of the goal that takes the place of a wish where there is none
      */
-    public record LocalFinding(String words, Optional<String> goal) {}
+    public record LocalFinding(Saying words, Optional<String> goal) {}
 
     public Layers {
         local = List.copyOf(local);
@@ -37,6 +38,13 @@ public record Layers(
     }
 
     static Layers none(Side expectedFirst) {
-        return new Layers(Optional.empty(), "", Optional.empty(), "", List.of(), List.of(), expectedFirst);
+        return new Layers(
+                Optional.empty(),
+                Saying.NOTHING,
+                Optional.empty(),
+                Saying.NOTHING,
+                List.of(),
+                List.of(),
+                expectedFirst);
     }
 }

@@ -1,12 +1,14 @@
 package org.drillsheaf.screen;
 
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.drillsheaf.LocalText;
 import org.drillsheaf.Source;
 import org.drillsheaf.YamlNode;
+import org.drillsheaf.saying.Saying;
 
 /**
  * One movement test, as data.
@@ -42,7 +44,7 @@ public record MovementTest(
         int minutes,
         boolean inShortSet,
         List<Bar> bars,
-        Map<String, String> cares,
+        Map<String, LocalText> cares,
         Method method,
         Optional<String> goal,
         Optional<StandIn> standIn,
@@ -50,7 +52,7 @@ public record MovementTest(
         Optional<YamlNode> pose) {
 
     /** Name for the coach and name for the client. */
-    public record Names(String coach, LocalText client) {}
+    public record Names(LocalText coach, LocalText client) {}
 
     /**
      * How a test is taken.
@@ -83,8 +85,21 @@ public record MovementTest(
         sources = List.copyOf(sources);
     }
 
+    /** The coach's name in English. */
     public String name() {
-        return names.coach();
+        return names.coach().english();
+    }
+
+    /** The coach's name; where a language has none, the one that clients read. */
+    public LocalText nameByLanguage() {
+        Map<String, String> all = new LinkedHashMap<>(names.client().byLanguage());
+        all.putAll(names.coach().byLanguage());
+        return new LocalText(all);
+    }
+
+    /** The name, to be said in any language. */
+    public Saying saidName() {
+        return Saying.name(Saying.Name.Kind.TEST, id);
     }
 
     /** Sides to measure: both for a sided test, else one place without a side. */

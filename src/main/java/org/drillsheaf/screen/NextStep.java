@@ -1,19 +1,16 @@
 package org.drillsheaf.screen;
 
+import java.util.Locale;
+import org.drillsheaf.saying.Saying;
+
 /** What follows from a re-screen. */
 public enum NextStep {
-    ADVANCE("go on"),
-    STAY("stay"),
-    STEP_BACK("step back"),
-    REFER("refer");
+    ADVANCE,
+    STAY,
+    STEP_BACK,
+    REFER;
 
-    private final String words;
-
-    NextStep(String words) {
-        this.words = words;
-    }
-
-    public String words() {
-        return words;
+    public Saying words() {
+        return Saying.phrase("step." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 }

@@ -1,14 +1,16 @@
 package org.drillsheaf.screen;
 
+import org.drillsheaf.saying.Saying;
+
 /**
  * The one test that would settle most.
  *
  * @param bits expected drop of uncertainty over the open presentations, in bits
  * @param repeat true when it was taken and lies at the line
  * @param minutes whole minutes it takes
- * @param reason in words
+ * @param reason why this one
  */
-public record NextTest(MovementTest test, double bits, boolean repeat, int minutes, String reason) {
+public record NextTest(MovementTest test, double bits, boolean repeat, int minutes, Saying reason) {
 
     /**
      * A question in place of a test that is barred for this client.

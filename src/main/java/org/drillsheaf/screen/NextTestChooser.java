@@ -3,10 +3,12 @@ package org.drillsheaf.screen;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import org.drillsheaf.LocalText;
+import org.drillsheaf.client.ClientCondition;
+import org.drillsheaf.saying.Saying;
+import org.drillsheaf.saying.Saying.Joint;
 
 /**
  * Chooses the one test that would settle most: the largest expected drop of uncertainty in bits, summed over the open
@@ -85,33 +87,35 @@ record NextTestChooser(
         MovementTest test = candidate.test();
         boolean repeat = facts.findings().getOrDefault(test.id(), java.util.Map.of()).values().stream()
                 .anyMatch(f -> f.measurement().isPresent() && f.kind() != FindingKind.PAINFUL);
-        String names = open.stream()
+        List<Saying> names = open.stream()
                 .filter(j -> j.openTests().contains(test.id()))
                 .map(j -> readings.stream()
                         .filter(r ->
                                 r.id().equals(j.presentation().id()) && r.side().equals(j.side()))
                         .map(PresentationReading::name)
                         .findFirst()
-                        .orElse(j.presentation().name()))
-                .collect(Collectors.joining("; "));
-        String reason = String.format(
-                Locale.ROOT,
-                "%s %s: it settles most of what is open (%s), %.2f bits, %d %s",
-                repeat ? "Repeat" : "Take",
-                Shown.lowerFirst(test.name()),
-                names,
-                candidate.bits(),
-                test.minutes(),
-                test.minutes() == 1 ? "minute" : "minutes");
-        return new NextTest(test, candidate.bits(), repeat, test.minutes(), reason + care(test));
+                        .orElse(j.presentation().saidName()))
+                .toList();
+        Saying reason = Saying.phrase(repeat ? "next-test.repeat" : "next-test.take")
+                .with("test", test.saidName())
+                .with("names", Saying.joined(Joint.SEMICOLON, names))
+                .with("bits", candidate.bits())
+                .with("minutes", test.minutes());
+        return new NextTest(test, candidate.bits(), repeat, test.minutes(), withCare(reason, test));
     }
 
-    private String care(MovementTest test) {
-        return facts.bars().conditions().stream()
-                .filter(c -> test.cares().containsKey(c.id()))
-                .map(c -> ". With care (" + c.id() + "): "
-                        + test.cares().getOrDefault(c.id(), "").replaceFirst("\\.$", ""))
-                .collect(Collectors.joining());
+    private Saying withCare(Saying reason, MovementTest test) {
+        Saying told = reason;
+        for (ClientCondition condition : facts.bars().conditions()) {
+            LocalText care = test.cares().get(condition.id());
+            if (care != null) {
+                told = Saying.phrase("next-test.with-care")
+                        .with("reason", told)
+                        .with("condition", Saying.name(Saying.Name.Kind.CONDITION, condition.id()))
+                        .with("care", Saying.own(care));
+            }
+        }
+        return told;
     }
 
     /** Only while the answer is not known. */

@@ -2,8 +2,10 @@ package org.drillsheaf.screen;
 
 import java.util.List;
 import java.util.Optional;
+import org.drillsheaf.LocalText;
 import org.drillsheaf.Source;
 import org.drillsheaf.client.Sex;
+import org.drillsheaf.saying.Saying;
 
 /** What a value is compared with. A cut-off sorts movements for choosing drills; it is no medical norm. */
 public sealed interface Norm {
@@ -45,7 +47,12 @@ public sealed interface Norm {
     /** Two values that are limited together when both reach their marks. */
     record Pair(String word, Part first, Part second) implements Norm {
         /** One of the two, with the mark it must reach. */
-        public record Part(String id, String name, double mark, Source source) {}
+        public record Part(String id, LocalText name, double mark, Source source) {
+            /** The name, to be said in any language. */
+            public Saying saidName() {
+                return Saying.name(Saying.Name.Kind.PART, id);
+            }
+        }
 
         public List<Part> parts() {
             return List.of(first, second);

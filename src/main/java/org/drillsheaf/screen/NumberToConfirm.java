@@ -63,7 +63,7 @@ public record NumberToConfirm(String test, String what, String value, Source sou
             return pair.parts().stream()
                     .map(part -> new NumberToConfirm(
                             test.name(),
-                            pair.word() + " from, " + part.name(),
+                            pair.word() + " from, " + part.name().english(),
                             Shown.value(part.mark(), test.unit()),
                             part.source()));
         }

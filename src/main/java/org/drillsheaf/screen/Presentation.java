@@ -2,7 +2,9 @@ package org.drillsheaf.screen;
 
 import java.util.List;
 import java.util.Optional;
+import org.drillsheaf.LocalText;
 import org.drillsheaf.Source;
+import org.drillsheaf.saying.Saying;
 import org.drillsheaf.screen.rule.Rule;
 
 /**
@@ -22,7 +24,7 @@ import org.drillsheaf.screen.rule.Rule;
  */
 public record Presentation(
         String id,
-        String name,
+        LocalText name,
         String meaning,
         boolean sided,
         List<Rule> required,
@@ -38,7 +40,12 @@ public record Presentation(
         Source source) {
 
     /** A restriction that it brings. */
-    public record RestrictionRule(String id, String words) {}
+    public record RestrictionRule(String id, LocalText words) {}
+
+    /** The name, to be said in any language. */
+    public Saying saidName() {
+        return Saying.name(Saying.Name.Kind.PRESENTATION, id);
+    }
 
     public Presentation {
         required = List.copyOf(required);

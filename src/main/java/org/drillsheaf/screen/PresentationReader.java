@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.drillsheaf.LocalText;
 import org.drillsheaf.Problems;
 import org.drillsheaf.Side;
 import org.drillsheaf.YamlNode;
@@ -83,7 +84,7 @@ public final class PresentationReader {
                 list,
                 new Presentation(
                         text(none, "id"),
-                        text(none, "name"),
+                        words(none, "name"),
                         text(none, "meaning"),
                         false,
                         List.of(),
@@ -100,7 +101,7 @@ public final class PresentationReader {
                 layers(root.get("layers").orElseThrow(), rules),
                 items(root, "conditions").stream()
                         .map(n -> new Presentations.ConditionRule(
-                                text(n, "id"), rules.read(n.get("when").orElseThrow()), text(n, "words")))
+                                text(n, "id"), rules.read(n.get("when").orElseThrow()), words(n, "words")))
                         .toList(),
                 restrictions(root, "lax-restrictions"),
                 new LinkedHashSet<>(root.texts("not-progress-when-lax")),
@@ -108,8 +109,8 @@ public final class PresentationReader {
                         .map(n -> new Presentations.ContradictionRule(
                                 text(n, "id"),
                                 rules.read(n.get("when").orElseThrow()),
-                                text(n, "meaning"),
-                                text(n, "next-step"),
+                                words(n, "meaning"),
+                                words(n, "next-step"),
                                 n.truth("refer").orElse(false)))
                         .toList(),
                 definitions,
@@ -124,7 +125,7 @@ public final class PresentationReader {
                 : Optional.of(rules.read(n)));
         return new Presentation(
                 text(node, "id"),
-                text(node, "name"),
+                words(node, "name"),
                 text(node, "meaning"),
                 sided,
                 list(node, "required", sided, rules),
@@ -150,20 +151,20 @@ public final class PresentationReader {
                 new LinkedHashSet<>(underneath.texts("names")),
                 rules.read(underneath.get("requires").orElseThrow()),
                 rules.readSided(underneath.get("side-when").orElseThrow()),
-                text(underneath, "words"),
+                words(underneath, "words"),
                 text(onTop, "of"),
                 text(onTop, "name"),
                 rules.read(onTop.get("when").orElseThrow()),
-                text(onTop, "words"),
+                words(onTop, "words"),
                 rules.read(fronts.get("when").orElseThrow()),
-                text(fronts, "words"),
+                words(fronts, "words"),
                 fronts.text("goal"),
                 "left".equals(text(node, "expected-first")) ? Side.LEFT : Side.RIGHT);
     }
 
     private static List<Presentation.RestrictionRule> restrictions(YamlNode node, String key) {
         return items(node, key).stream()
-                .map(n -> new Presentation.RestrictionRule(text(n, "id"), text(n, "words")))
+                .map(n -> new Presentation.RestrictionRule(text(n, "id"), words(n, "words")))
                 .toList();
     }
 
@@ -177,6 +178,11 @@ public final class PresentationReader {
 
     private static List<YamlNode> items(YamlNode node, String key) {
         return node.get(key).map(YamlNode::items).orElse(List.of());
+    }
+
+    /** The schema wants them. */
+    private static LocalText words(YamlNode node, String key) {
+        return node.localText(key).orElse(LocalText.english(""));
     }
 
     private static String text(YamlNode node, String key) {

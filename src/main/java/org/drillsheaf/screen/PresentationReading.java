@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.drillsheaf.Side;
+import org.drillsheaf.saying.Saying;
+import org.drillsheaf.saying.Saying.Joint;
 
 /**
  * What the findings of one visit say about one presentation, on one side where it has sides.
@@ -21,7 +23,7 @@ public record PresentationReading(
         boolean leaning,
         boolean clear,
         List<Evidence> evidence,
-        List<String> openBecause) {
+        List<Saying> openBecause) {
 
     public PresentationReading {
         evidence = List.copyOf(evidence);
@@ -33,15 +35,25 @@ public record PresentationReading(
     }
 
     /** Name on screen, for example {@code One side forward, left}. */
-    public String name() {
-        return presentation.name() + side.map(s -> ", " + s.id()).orElse("");
+    public Saying name() {
+        return Phrases.named(presentation.saidName(), side);
+    }
+
+    /** For example {@code Extension-dominant, both sides (holds, likely)}. */
+    public Saying nameWithVerdict() {
+        return Phrases.withValues(name(), verdictWords());
     }
 
     /** The verdict with its remarks, for example {@code open, leaning}. */
-    public String verdictWords() {
-        String remark = mixed ? ", mixed" : leaning ? ", leaning" : "";
-        String strength = verdict == Verdict.SUPPORTED ? (clear ? ", clear" : ", likely") : "";
-        return verdict.words() + remark + strength;
+    public Saying verdictWords() {
+        boolean held = verdict == Verdict.SUPPORTED;
+        String strength = clear ? "clear" : "likely";
+        String remark = mixed ? "mixed" : leaning ? "leaning" : "";
+        return Saying.joined(
+                Joint.COMMA,
+                verdict.words(),
+                remark.isEmpty() ? Saying.NOTHING : Saying.phrase("verdict." + remark),
+                held ? Saying.phrase("verdict." + strength) : Saying.NOTHING);
     }
 
     public List<Evidence> evidence(Evidence.Kind kind) {

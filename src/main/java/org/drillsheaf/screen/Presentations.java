@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.drillsheaf.LocalText;
 import org.drillsheaf.Side;
 import org.drillsheaf.YamlNode;
 import org.drillsheaf.screen.rule.Rule;
@@ -36,21 +37,21 @@ public record Presentations(
             Set<String> underneathNames,
             Rule requires,
             Rule sideWhen,
-            String underneathWords,
+            LocalText underneathWords,
             String onTopOf,
             String onTopName,
             Rule onTopWhen,
-            String onTopWords,
+            LocalText onTopWords,
             Rule hipFronts,
-            String hipFrontsWords,
+            LocalText hipFrontsWords,
             Optional<String> hipFrontsGoal,
             Side expectedFirst) {}
 
     /** A condition that follows from the screen. */
-    public record ConditionRule(String id, Rule when, String words) {}
+    public record ConditionRule(String id, Rule when, LocalText words) {}
 
     /** Findings that do not go together. */
-    public record ContradictionRule(String id, Rule when, String meaning, String nextStep, boolean refer) {}
+    public record ContradictionRule(String id, Rule when, LocalText meaning, LocalText nextStep, boolean refer) {}
 
     public Presentations {
         list = List.copyOf(list);

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.drillsheaf.Side;
+import org.drillsheaf.saying.Saying;
 
 /**
  * What the findings of one visit mean together, with its working shown. When the safety answers are not clear, only findings
@@ -36,7 +37,7 @@ public record Reading(
         Optional<NextTest.StandInQuestion> standIn,
         boolean fewData,
         boolean noReference,
-        List<String> remarks) {
+        List<Saying> remarks) {
 
     public Reading {
         findings = List.copyOf(findings);
@@ -67,6 +68,19 @@ public record Reading(
 
     public List<PresentationReading> open() {
         return presentations.stream().filter(p -> p.verdict() == Verdict.OPEN).toList();
+    }
+
+    /** What is held, or else open, in one line. */
+    public Saying headline() {
+        List<PresentationReading> shown = supported().isEmpty() ? open() : supported();
+        if (supported().isEmpty() && shown.size() > 1) {
+            return Saying.phrase("reading.open-many").with("count", shown.size());
+        }
+        return shown.isEmpty()
+                ? Saying.phrase("reading.nothing-held")
+                : Saying.joined(
+                        Saying.Joint.SEMICOLON,
+                        shown.stream().map(PresentationReading::nameWithVerdict).toList());
     }
 
     /** Verdict of a presentation, over its sides: the strongest of them. */

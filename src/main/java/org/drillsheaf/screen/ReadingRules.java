@@ -8,11 +8,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.drillsheaf.LocalText;
 import org.drillsheaf.Side;
 import org.drillsheaf.client.Client;
 import org.drillsheaf.client.ClientCondition;
 import org.drillsheaf.client.SafetyAnswer;
 import org.drillsheaf.client.Visit;
+import org.drillsheaf.saying.Saying;
+import org.drillsheaf.saying.Saying.Joint;
 import org.drillsheaf.screen.rule.Truth;
 
 /**
@@ -43,9 +47,9 @@ public record ReadingRules(Battery battery, Presentations presentations, SafetyG
                 .flatMap(m -> m.values().stream())
                 .toList();
         boolean clear = safety.isClear();
-        Phrases phrases = new Phrases(battery, names(), facts);
+        Phrases phrases = new Phrases(battery, facts);
         List<Judge> judges = clear ? judges(facts, phrases) : List.of();
-        List<PresentationReading> readings = clear ? withNone(leaning(judges), phrases) : List.of();
+        List<PresentationReading> readings = clear ? withNone(leaning(judges)) : List.of();
         Optional<PresentationReading> leading =
                 readings.stream().filter(p -> p.verdict() == Verdict.SUPPORTED).findFirst();
         LayerReader layering = new LayerReader(presentations, facts.with(readings), phrases);
@@ -75,6 +79,26 @@ public record ReadingRules(Battery battery, Presentations presentations, SafetyG
                 age >= FEW_DATA_FROM,
                 noReference,
                 remarks(client, visit, age, findings));
+    }
+
+    /** The name of a test, of one of two values of a test, or of a presentation, in the languages that are there. */
+    public Optional<LocalText> name(Saying.Name.Kind kind, String id) {
+        return switch (kind) {
+            case TEST -> battery.test(id).map(MovementTest::nameByLanguage);
+            case PART ->
+                battery.tests().values().stream()
+                        .filter(t -> t.norm() instanceof Norm.Pair)
+                        .flatMap(t -> ((Norm.Pair) t.norm()).parts().stream())
+                        .filter(p -> p.id().equals(id))
+                        .map(Norm.Pair.Part::name)
+                        .findFirst();
+            case PRESENTATION ->
+                Stream.concat(presentations.list().stream(), Stream.of(presentations.none()))
+                        .filter(p -> p.id().equals(id))
+                        .map(Presentation::name)
+                        .findFirst();
+            default -> Optional.empty();
+        };
     }
 
     /** What rules ask about a reading that was already made. */
@@ -143,8 +167,7 @@ public record ReadingRules(Battery battery, Presentations presentations, SafetyG
                         Truth.FALSE,
                         finding.measurement(),
                         finding.values(),
-                        (finding.reason().isEmpty() ? "" : finding.reason() + "; ")
-                                + "never could, by the client's word")
+                        Saying.joined(Joint.SEMICOLON, finding.reason(), Saying.phrase("finding.never-could")))
                 : finding;
     }
 
@@ -153,12 +176,6 @@ public record ReadingRules(Battery battery, Presentations presentations, SafetyG
                 .filter(SafetyQuestion::asksPartAndDate)
                 .flatMap(q -> Optional.ofNullable(visit.safety().get(q.id())).stream())
                 .toList();
-    }
-
-    Map<String, String> names() {
-        Map<String, String> names = new LinkedHashMap<>();
-        presentations.list().forEach(p -> names.put(p.id(), p.name()));
-        return names;
     }
 
     List<Judge> judges(ReadingFacts facts, Phrases phrases) {
@@ -192,12 +209,11 @@ public record ReadingRules(Battery battery, Presentations presentations, SafetyG
         return changed;
     }
 
-    private List<PresentationReading> withNone(List<PresentationReading> readings, Phrases phrases) {
+    private List<PresentationReading> withNone(List<PresentationReading> readings) {
         boolean any = readings.stream().anyMatch(r -> r.verdict() == Verdict.SUPPORTED);
-        List<String> open = readings.stream()
+        List<Saying.Phrase> open = readings.stream()
                 .filter(r -> r.verdict() == Verdict.OPEN)
-                .map(r -> phrases.names().getOrDefault(r.id(), r.id())
-                        + r.side().map(s -> ", " + s.id()).orElse("") + " is open")
+                .map(r -> Saying.phrase("rule.open").with("what", r.name()))
                 .toList();
         Verdict verdict = any ? Verdict.NOT_SUPPORTED : open.isEmpty() ? Verdict.SUPPORTED : Verdict.OPEN;
         List<PresentationReading> all = new ArrayList<>(readings);
@@ -209,36 +225,38 @@ public record ReadingRules(Battery battery, Presentations presentations, SafetyG
                 false,
                 verdict == Verdict.SUPPORTED,
                 List.of(),
-                verdict == Verdict.OPEN ? open : List.of()));
+                verdict == Verdict.OPEN ? List.copyOf(open) : List.of()));
         return all;
     }
 
-    private static List<String> remarks(Client client, Visit visit, int age, List<Finding> findings) {
-        List<String> remarks = new ArrayList<>();
+    private static List<Saying> remarks(Client client, Visit visit, int age, List<Finding> findings) {
+        List<Saying> remarks = new ArrayList<>();
         if (age >= FEW_DATA_FROM) {
-            remarks.add("Few data: hardly anybody of this age was measured for these cut-offs.");
+            remarks.add(Saying.phrase("remark.few-data"));
         }
         if (age < Scale.ADULT_FROM) {
-            remarks.add(
-                    "No reference for this age: only the joint count has a cut-off below " + Scale.ADULT_FROM + ".");
+            remarks.add(Saying.phrase("remark.no-reference").with("age", Scale.ADULT_FROM));
         }
         if (client.sex().isEmpty()) {
-            remarks.add("Sex not given: a finding counts only where the cut-offs of both sexes agree.");
+            remarks.add(Saying.phrase("remark.sex-not-given"));
         }
         visit.measuredBy()
                 .filter(m -> !m.equals(client.coach()))
-                .ifPresent(m -> remarks.add("Another coach measured (" + m + "): a change may be the coach's."));
-        Set<String> barred = new LinkedHashSet<>();
+                .ifPresent(
+                        m -> remarks.add(Saying.phrase("remark.another-coach").with("coach", Saying.written(m))));
+        Set<Saying> barred = new LinkedHashSet<>();
         for (Finding finding : findings) {
             boolean taken = finding.measurement().isPresent();
             if (finding.kind() == FindingKind.NOT_TESTED && !finding.reason().isEmpty()) {
-                barred.add(finding.test().name()
-                        + finding.side().map(s -> ", " + s.id()).orElse("") + (taken ? " was measured but " : " ")
-                        + finding.reason() + ".");
+                barred.add(Saying.phrase(taken ? "remark.measured-but" : "remark.not-tested")
+                        .with("test", finding.place())
+                        .with("reason", finding.reason()));
             }
             finding.measurement()
                     .filter(m -> m.date().isBefore(visit.date()))
-                    .ifPresent(m -> remarks.add(finding.test().name() + " is of " + m.date() + "."));
+                    .ifPresent(m -> remarks.add(Saying.phrase("remark.of-another-day")
+                            .with("test", finding.test().saidName())
+                            .with("date", Saying.written(m.date().toString()))));
         }
         remarks.addAll(barred);
         return List.copyOf(new LinkedHashSet<>(remarks));

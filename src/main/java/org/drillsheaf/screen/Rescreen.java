@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import org.drillsheaf.Side;
 import org.drillsheaf.client.Client;
+import org.drillsheaf.saying.Saying;
+import org.drillsheaf.saying.Saying.Joint;
 import org.drillsheaf.screen.rule.Truth;
 
 /**
@@ -58,34 +60,36 @@ public record Rescreen(Battery battery, Presentations presentations) {
                 && old.measurement().isPresent()
                 && old.kind() != FindingKind.PAINFUL;
         TestChange.Kind kind = kind(scale, then, today);
-        String remark = "";
+        Saying remark = Saying.NOTHING;
         if (newPain) {
-            remark = "pain that was not there before; pain appearing is never progress";
+            remark = Saying.phrase("change.new-pain");
         } else if (kind == TestChange.Kind.BETTER
                 && lax
                 && presentations.notProgressWhenLax().contains(test.id())) {
             kind = TestChange.Kind.NO_REAL_CHANGE;
-            remark = "no measure of progress in a lax body";
+            remark = Saying.phrase("change.lax-further");
         } else if (kind == TestChange.Kind.WORSE
                 && lax
                 && presentations.notProgressWhenLax().contains(test.id())) {
             kind = TestChange.Kind.NO_REAL_CHANGE;
-            remark = "less far is neutral in a lax body";
+            remark = Saying.phrase("change.lax-less");
         } else if (kind == TestChange.Kind.BETTER && fresh.beyond().isTrue()) {
             kind = TestChange.Kind.NO_REAL_CHANGE;
-            remark = "further than expected is not progress";
+            remark = Saying.phrase("change.beyond");
         }
-        String before = shown(test, old, part);
-        String now = shown(test, fresh, part);
-        String smallest = smallestChange(scale);
-        String difference = difference(test, old, fresh, part);
-        String name = test.name()
-                + side.map(s -> ", " + s.id()).orElse("")
-                + part.map(p -> ", " + p).orElse("");
-        String words = name + ": " + (before.isEmpty() ? "not tested" : before) + " → "
-                + (now.isEmpty() ? "not tested" : now) + ", " + kind.words()
-                + (difference.isEmpty() ? "" : " (" + difference + ", counts from " + smallest + ")")
-                + (remark.isEmpty() ? "" : "; " + remark);
+        Saying before = shown(test, old, part);
+        Saying now = shown(test, fresh, part);
+        Saying smallest = smallestChange(scale);
+        Saying difference = difference(test, old, fresh, part);
+        Saying words = Saying.phrase("change.of")
+                .with("test", Phrases.named(test.saidName(), side, part))
+                .with("before", before.isEmpty() ? FindingKind.NOT_TESTED.words() : before)
+                .with("now", now.isEmpty() ? FindingKind.NOT_TESTED.words() : now)
+                .with("change", kind.words());
+        Saying counted = difference.isEmpty()
+                ? Saying.NOTHING
+                : Saying.phrase("change.counts").with("difference", difference).with("smallest", smallest);
+        words = Saying.joined(Joint.SEMICOLON, Phrases.withValues(words, counted), remark);
         return new TestChange(test, side, part, kind, before, now, difference, smallest, newPain, words);
     }
 
@@ -150,27 +154,34 @@ public record Rescreen(Battery battery, Presentations presentations) {
         return value < low ? value - low : Math.max(0, value - high);
     }
 
-    private static String shown(MovementTest test, Finding finding, Optional<String> part) {
-        String pain = finding.kind() == FindingKind.PAINFUL ? " painful" : "";
-        if (part.isPresent()) {
-            return finding.measurement()
-                    .flatMap(m -> Optional.ofNullable(m.parts().get(part.get())))
-                    .map(v -> Shown.value(v, test.unit()) + pain)
-                    .orElse("");
+    private static Saying shown(MovementTest test, Finding finding, Optional<String> part) {
+        boolean painful = finding.kind() == FindingKind.PAINFUL;
+        Saying value = part.isEmpty()
+                ? finding.values()
+                : finding.measurement()
+                        .flatMap(m -> Optional.ofNullable(m.parts().get(part.get())))
+                        .<Saying>map(v -> test.unit().amount(v))
+                        .orElse(Saying.NOTHING);
+        if (!painful) {
+            return value;
         }
-        return finding.values().isEmpty() ? pain.strip() : finding.values() + pain;
+        if (value.isEmpty()) {
+            return part.isEmpty() ? FindingKind.PAINFUL.words() : Saying.NOTHING;
+        }
+        return Saying.phrase("value.painful").with("value", value);
     }
 
-    private static String difference(MovementTest test, Finding old, Finding fresh, Optional<String> part) {
+    private static Saying difference(MovementTest test, Finding old, Finding fresh, Optional<String> part) {
         Optional<Double> then = value(old, part);
         Optional<Double> now = value(fresh, part);
         return then.isPresent() && now.isPresent()
-                ? Shown.difference(
+                ? new Saying.Amount(
                         BigDecimal.valueOf(now.get())
                                 .subtract(BigDecimal.valueOf(then.get()))
                                 .doubleValue(),
-                        test.unit())
-                : "";
+                        test.unit().id(),
+                        true)
+                : Saying.NOTHING;
     }
 
     private static Optional<Double> value(Finding finding, Optional<String> part) {
@@ -178,18 +189,19 @@ public record Rescreen(Battery battery, Presentations presentations) {
                 .flatMap(m -> part.isPresent() ? Optional.ofNullable(m.parts().get(part.get())) : m.value());
     }
 
-    private static String smallestChange(Scale scale) {
+    private static Saying smallestChange(Scale scale) {
         MovementTest test = scale.test();
         long most =
                 scale.variants().stream().mapToLong(Scale.Variant::change).max().orElse(0);
         return most == 0
-                ? "no number"
-                : Shown.value(test.step().multiply(BigDecimal.valueOf(most)).doubleValue(), test.unit());
+                ? Saying.phrase("change.no-number")
+                : test.unit()
+                        .amount(test.step().multiply(BigDecimal.valueOf(most)).doubleValue());
     }
 
     /** Which side came back first, in the tests that are expected to show it. */
-    private List<String> sideOrder(Reading before, Reading now, List<TestChange> changes) {
-        List<String> sentences = new ArrayList<>();
+    private List<Saying> sideOrder(Reading before, Reading now, List<TestChange> changes) {
+        List<Saying> sentences = new ArrayList<>();
         Side first = before.layers().expectedFirst();
         Side last = first.opposite();
         for (String id : List.of("thigh-drop", "hip-extension")) {
@@ -209,28 +221,23 @@ public record Rescreen(Battery battery, Presentations presentations) {
                 .findFirst();
     }
 
-    private static Optional<String> sentence(TestChange early, TestChange late, Side first, Reading before) {
-        String test = early.test().name() + ": ";
-        String side = first.id();
+    private static Optional<Saying> sentence(TestChange early, TestChange late, Side first, Reading before) {
+        Optional<String> key = Optional.empty();
         if (early.kind() == TestChange.Kind.WORSE) {
-            return Optional.of(test + "the " + side + " side is less by a real change: step back, do not work on the "
-                    + first.opposite().id());
+            key = Optional.of("less");
+        } else if (early.gained()) {
+            key = Optional.of(late.gained() ? "both" : "expected");
+        } else if (late.gained() && before.layers().underneath().isPresent()) {
+            key = Optional.of("unusual");
         }
-        if (early.gained() && late.gained()) {
-            return Optional.of(test + "both sides");
-        }
-        if (early.gained()) {
-            return Optional.of(test + "as expected, " + side + " side first; this is progress, not a fault");
-        }
-        if (late.gained() && before.layers().underneath().isPresent()) {
-            return Optional.of(test
-                    + "unusual order: measure again and check the hold of the pelvis; the second measurement counts");
-        }
-        return Optional.empty();
+        return key.map(k -> Saying.phrase("side-order." + k)
+                .with("test", early.test().saidName())
+                .with("side", Phrases.side(first))
+                .with("other", Phrases.side(first.opposite())));
     }
 
     /** One side forward after a reading of both sides: the layer underneath, or something to measure again. */
-    private static Optional<String> oneSideForward(Reading before, Reading now) {
+    private static Optional<Saying> oneSideForward(Reading before, Reading now) {
         boolean wasBoth = before.verdict("extension-both-sides") == Verdict.SUPPORTED
                 || before.verdict("extension-lax-give") == Verdict.SUPPORTED
                 || before.verdict("extension-swayed") == Verdict.SUPPORTED;
@@ -242,22 +249,19 @@ public record Rescreen(Battery battery, Presentations presentations) {
             return Optional.empty();
         }
         boolean asExpected = side.get() != before.layers().expectedFirst();
-        return Optional.of(
-                asExpected
-                        ? "The layer underneath shows: one side forward, "
-                                + side.get().id() + ". This is progress"
-                        : "One side forward on the " + side.get().id()
-                                + ", where it did not lie underneath: measure again before naming it");
+        return Optional.of(Saying.phrase(asExpected ? "side-order.underneath-shows" : "side-order.not-underneath")
+                .with("side", Phrases.side(side.get())));
     }
 
-    private static List<String> remarks(Reading before, Reading now) {
-        List<String> remarks = new ArrayList<>();
-        now.layers().fading().forEach(name -> remarks.add("Fading: " + name + " held then and does not now"));
+    private static List<Saying> remarks(Reading before, Reading now) {
+        List<Saying> remarks = new ArrayList<>();
+        now.layers()
+                .fading()
+                .forEach(name -> remarks.add(Saying.phrase("remark.fading").with("name", name)));
         if (!before.screen().measuredBy().equals(now.screen().measuredBy())) {
-            remarks.add("Another coach measured: the change may be the coach's");
+            remarks.add(Saying.phrase("remark.coach-changed"));
         }
-        remarks.add(
-                "In 1 of 20 people who did not change at all one test looks changed; two in the same direction are worth more than one large one");
+        remarks.add(Saying.phrase("remark.chance"));
         return remarks;
     }
 }

@@ -1,5 +1,7 @@
 package org.drillsheaf.screen;
 
+import org.drillsheaf.saying.Saying;
+
 /**
  * A restriction that a presentation brings, whether it is held or, as the cautious default, still open.
  *
@@ -7,4 +9,4 @@ package org.drillsheaf.screen;
  * @param words one clause for the coach
  * @param because the presentation or flag that brings it
  */
-public record Restriction(String id, String words, String because) {}
+public record Restriction(String id, Saying words, Saying because) {}

@@ -11,6 +11,7 @@ import org.drillsheaf.client.ClientCondition;
 import org.drillsheaf.client.Release;
 import org.drillsheaf.client.SafetyAnswer;
 import org.drillsheaf.client.Visit;
+import org.drillsheaf.saying.Saying;
 
 /**
  * Decides from the safety answers of a visit whether anything may be built. What is not known is never treated as safe.
@@ -95,18 +96,21 @@ public record SafetyGate(List<SafetyQuestion> questions) {
                 .filter(r -> !r.date().isAfter(visit.date()));
     }
 
-    private static String words(SafetyQuestion question, SafetyAnswer answer, Optional<Release> release) {
-        String said = answer.answer() == Answer.YES ? "yes" : "not sure";
-        StringBuilder words = new StringBuilder(Shown.upperFirst(question.concern()) + ": " + said + ".");
+    private static Saying words(SafetyQuestion question, SafetyAnswer answer, Optional<Release> release) {
+        Saying.Phrase said = Saying.phrase(answer.answer() == Answer.YES ? "safety.yes" : "safety.not-sure")
+                .with("concern", new Saying.Opening(Saying.own(question.concern())));
         if (release.isPresent()) {
-            return words + " Answered in writing by " + release.get().by() + " on "
-                    + release.get().date() + ": “" + release.get().words() + "”";
+            return Saying.phrase("safety.released")
+                    .with("answer", said)
+                    .with("by", Saying.written(release.get().by()))
+                    .with("date", Saying.written(release.get().date().toString()))
+                    .with("words", Saying.written(release.get().words()));
         }
-        if (question.asksPartAndDate()
-                && (answer.part().isEmpty() || answer.date().isEmpty())) {
-            words.append(" Ask for the body part and the date.");
-        }
-        return words + " " + question.action();
+        boolean ask = question.asksPartAndDate()
+                && (answer.part().isEmpty() || answer.date().isEmpty());
+        return Saying.phrase(ask ? "safety.ask-part" : "safety.do")
+                .with("answer", said)
+                .with("action", Saying.own(question.action()));
     }
 
     /**
@@ -130,18 +134,17 @@ public record SafetyGate(List<SafetyQuestion> questions) {
         return answer != null && answer.answer() == wanted;
     }
 
-    private static List<String> advice(SafetyReading.Clearance clearance, Visit visit, Set<String> conditions) {
-        List<String> advice = new ArrayList<>();
+    private static List<Saying> advice(SafetyReading.Clearance clearance, Visit visit, Set<String> conditions) {
+        List<Saying> advice = new ArrayList<>();
         switch (clearance) {
             case NOT_NEEDED -> {}
-            case RECOMMENDED ->
-                advice.add("A clinician's clearance is recommended before starting; then light to moderate.");
-            case STOP_AND_SEEK -> advice.add("Stop exercise and seek a clinician's clearance: there are symptoms.");
+            case RECOMMENDED -> advice.add(Saying.phrase("advice.recommended"));
+            case STOP_AND_SEEK -> advice.add(Saying.phrase("advice.stop"));
         }
         if (clearance == SafetyReading.Clearance.RECOMMENDED
                 && !visit.safety().containsKey(DISEASE)
                 && conditions.stream().noneMatch(DISEASE_CONDITIONS::contains)) {
-            advice.add("The question on known heart, sugar or kidney disease was not answered and counts as yes.");
+            advice.add(Saying.phrase("advice.disease-not-answered"));
         }
         return advice;
     }

@@ -3,6 +3,7 @@ package org.drillsheaf.screen;
 import java.util.List;
 import java.util.Optional;
 import org.drillsheaf.client.SafetyAnswer;
+import org.drillsheaf.saying.Saying;
 
 /**
  * What the safety answers of a visit mean.
@@ -21,11 +22,11 @@ public record SafetyReading(
         List<SafetyQuestion> unanswered,
         List<Flag> released,
         Clearance clearance,
-        List<String> advice,
+        List<Saying> advice,
         List<String> suggestedConditions) {
 
     /** A question with its answer. */
-    public record Flag(SafetyQuestion question, SafetyAnswer answer, String words) {}
+    public record Flag(SafetyQuestion question, SafetyAnswer answer, Saying words) {}
 
     /** What is advised before exercise begins; advice, not a gate. */
     public enum Clearance {

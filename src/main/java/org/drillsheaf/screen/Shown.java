@@ -2,7 +2,6 @@ package org.drillsheaf.screen;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 
 /** How numbers are written for people: a true minus, a point, no superfluous zeros. */
 final class Shown {
@@ -24,18 +23,5 @@ final class Shown {
     static String value(double value, Unit unit) {
         String suffix = unit == Unit.POINTS && value == 1 ? " point" : unit.suffix();
         return number(value) + suffix;
-    }
-
-    /** A difference with its sign. */
-    static String difference(double value, Unit unit) {
-        return (value > 0 ? "+" : "") + value(value, unit);
-    }
-
-    static String lowerFirst(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
-    }
-
-    static String upperFirst(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

@@ -1,15 +1,17 @@
 package org.drillsheaf.screen;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.drillsheaf.Side;
+import org.drillsheaf.saying.Saying;
 
 /**
  * Two dates of one test and side.
  *
  * @param part which of two values, for a test that measures two
- * @param before value as shown, empty when there is none
- * @param now value as shown
- * @param smallestChange smallest real change as shown, with unit
+ * @param before the value, empty when there is none
+ * @param now the value
+ * @param smallestChange smallest real change, with unit
  * @param newPain pain now that was not there before; never progress
  * @param words one sentence
  */
@@ -18,28 +20,22 @@ public record TestChange(
         Optional<Side> side,
         Optional<String> part,
         Kind kind,
-        String before,
-        String now,
-        String difference,
-        String smallestChange,
+        Saying before,
+        Saying now,
+        Saying difference,
+        Saying smallestChange,
         boolean newPain,
-        String words) {
+        Saying words) {
 
     /** How two dates compare. */
     public enum Kind {
-        BETTER("better"),
-        NO_REAL_CHANGE("no real change"),
-        WORSE("worse"),
-        NOT_KNOWN("not known");
+        BETTER,
+        NO_REAL_CHANGE,
+        WORSE,
+        NOT_KNOWN;
 
-        private final String words;
-
-        Kind(String words) {
-            this.words = words;
-        }
-
-        public String words() {
-            return words;
+        public Saying words() {
+            return Saying.phrase("change." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
         }
     }
 

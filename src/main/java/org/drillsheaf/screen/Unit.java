@@ -2,6 +2,7 @@ package org.drillsheaf.screen;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.drillsheaf.saying.Saying;
 
 /** Units of the tests. */
 public enum Unit {
@@ -26,6 +27,11 @@ public enum Unit {
     /** What stands behind a number on screen. */
     public String suffix() {
         return suffix;
+    }
+
+    /** A number in this unit, to be said in any language. */
+    public Saying amount(double number) {
+        return Saying.amount(number, id);
     }
 
     public static Optional<Unit> of(String id) {

@@ -1,18 +1,15 @@
 package org.drillsheaf.screen;
 
+import java.util.Locale;
+import org.drillsheaf.saying.Saying;
+
 /** What the findings say about one presentation. */
 public enum Verdict {
-    SUPPORTED("holds"),
-    OPEN("open"),
-    NOT_SUPPORTED("not held");
+    SUPPORTED,
+    OPEN,
+    NOT_SUPPORTED;
 
-    private final String words;
-
-    Verdict(String words) {
-        this.words = words;
-    }
-
-    public String words() {
-        return words;
+    public Saying words() {
+        return Saying.phrase("verdict." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 }

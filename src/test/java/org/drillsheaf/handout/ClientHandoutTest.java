@@ -13,7 +13,7 @@ import org.drillsheaf.handout.page.ClientHandout;
 import org.drillsheaf.handout.page.Document;
 import org.drillsheaf.handout.page.DrillBlock;
 import org.drillsheaf.handout.page.Frame;
-import org.drillsheaf.handout.page.Messages;
+import org.drillsheaf.saying.Messages;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -26,11 +26,11 @@ import org.drillsheaf.client.Paper;
 import org.drillsheaf.handout.page.ClientHandout;
 import org.drillsheaf.handout.page.DrillBlock;
 import org.drillsheaf.handout.page.Frame;
-import org.drillsheaf.handout.page.Messages;
 import org.drillsheaf.handout.page.ReferralNote;
 import org.drillsheaf.handout.page.Told;
 import org.drillsheaf.handout.page.Wording;
 import org.drillsheaf.handout.paint.Picture;
+import org.drillsheaf.saying.Messages;
 
 /** Documents of invented clients, for tests. */
 final class SampleDocuments {

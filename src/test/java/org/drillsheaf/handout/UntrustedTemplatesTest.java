@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.drillsheaf.Problems;
 import org.drillsheaf.client.Paper;
-import org.drillsheaf.handout.page.Messages;
+import org.drillsheaf.saying.Messages;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;

@@ -1,6 +1,7 @@
 package org.drillsheaf.program;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.drillsheaf.saying.English.said;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -37,9 +38,9 @@ class ClashFinderTest {
 
         assertThat(clash.members()).hasSize(2);
         assertThat(clash.smallest()).isTrue();
-        assertThat(clash.members().get(0).who()).isEqualTo("You pinned");
-        assertThat(clash.members().get(1).what()).startsWith("no ");
-        assertThat(clash.members()).allMatch(m -> m.then().startsWith("Then a program fits"));
+        assertThat(said(clash.members().get(0).who())).isEqualTo("You pinned");
+        assertThat(said(clash.members().get(1).what())).startsWith("no ");
+        assertThat(clash.members()).allMatch(m -> said(m.then()).startsWith("Then a program fits"));
         assertMinimal(pinned, offers, clash);
     }
 
@@ -58,7 +59,7 @@ class ClashFinderTest {
         ClashSet clash = (ClashSet) house.builder.build(pinned, offers);
 
         assertThat(clash.members()).hasSize(1);
-        assertThat(clash.members().get(0).remedy()).isEqualTo("Let go of the pin");
+        assertThat(said(clash.members().get(0).remedy())).isEqualTo("Let go of the pin");
         assertMinimal(pinned, offers, clash);
     }
 
@@ -73,7 +74,7 @@ class ClashFinderTest {
 
         assertThat(result).isInstanceOf(ClashSet.class);
         ClashSet clash = (ClashSet) result;
-        assertThat(clash.members()).anyMatch(m -> m.what().equals("5 minutes a session"));
+        assertThat(clash.members()).anyMatch(m -> said(m.what()).equals("5 minutes a session"));
         assertMinimal(needs, offers, clash);
     }
 
@@ -85,8 +86,8 @@ class ClashFinderTest {
         ClashSet clash = (ClashSet) house.builder.build(needs, offers);
 
         assertThat(clash.smallest()).isTrue();
-        assertThat(clash.members()).allMatch(m -> m.who().equals("The client owns"));
-        assertThat(clash.members()).anyMatch(m -> m.then().startsWith("Then a program fits"));
+        assertThat(clash.members()).allMatch(m -> said(m.who()).equals("The client owns"));
+        assertThat(clash.members()).anyMatch(m -> said(m.then()).startsWith("Then a program fits"));
         assertMinimal(needs, offers, clash);
     }
 
@@ -134,7 +135,7 @@ class ClashFinderTest {
 
     /** The members alone leave nothing, and without any one of them something fits. */
     private void assertMinimal(Needs needs, Offers offers, ClashSet clash) {
-        List<Requirement> all = Requirement.of(needs, offers, house.catalogue);
+        List<Requirement> all = Requirement.of(needs, offers);
         TaskMaker tasks = new TaskMaker(needs, offers, house.vocabulary.builder());
         List<Requirement> members = all.stream()
                 .filter(r -> clash.members().stream()

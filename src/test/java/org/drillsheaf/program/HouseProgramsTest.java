@@ -2,6 +2,7 @@ package org.drillsheaf.program;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.drillsheaf.saying.English.said;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -165,7 +166,7 @@ class HouseProgramsTest {
         assertThat(shift.weight()).isEqualTo(5);
         assertThat(shift.target()).isEqualTo(3);
         assertThat(shift.reasons()).hasSize(2);
-        assertThat(shift.reasons().get(1)).contains("one side forward").contains("to weight 5");
+        assertThat(said(shift.reasons().get(1))).contains("one side forward").contains("to weight 5");
         assertThat(goal(needs, Phase.INTEGRATE, "shift-to-one-side").reasons()).hasSize(1);
     }
 
@@ -194,7 +195,7 @@ class HouseProgramsTest {
             assertThat(need.weight()).isZero();
             assertThat(need.target()).isZero();
             assertThat(need.reasons()).hasSize(1);
-            assertThat(need.reasons().get(0)).startsWith("left out because of");
+            assertThat(said(need.reasons().get(0))).startsWith("left out because of");
         });
     }
 
@@ -313,7 +314,7 @@ class HouseProgramsTest {
         WhyNot why = house.builder
                 .explainer(without, house.builder.offers(without), program)
                 .whyNot(out);
-        assertThat(why.reasons()).containsExactly("the coach left it out");
+        assertThat(said(why.reasons())).containsExactly("the coach left it out");
     }
 
     @Test

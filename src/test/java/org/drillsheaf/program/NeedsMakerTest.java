@@ -1,6 +1,7 @@
 package org.drillsheaf.program;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.drillsheaf.saying.English.said;
 
 import java.nio.file.Path;
 import org.drillsheaf.drill.Phase;
@@ -66,7 +67,9 @@ class NeedsMakerTest {
         assertThat(goal(needs, Phase.SETTLE, "internal-rotation-reference").weight())
                 .isZero();
         assertThat(needs.effortCap()).isEqualTo(5);
-        assertThat(goal(needs, Phase.RESTORE, "foot-pressure-cueing").reasons().get(1))
+        assertThat(said(goal(needs, Phase.RESTORE, "foot-pressure-cueing")
+                        .reasons()
+                        .get(1)))
                 .contains("lax give")
                 .contains("plus 2 to weight 4, target 2");
         assertThat(house.builder.offers(needs).all())
@@ -101,10 +104,10 @@ class NeedsMakerTest {
         GoalNeed goal = goal(needs, Phase.RESTORE, "overhead-reach");
         assertThat(goal.weight()).isEqualTo(4);
         assertThat(goal.target()).isEqualTo(2);
-        assertThat(goal.reasons()).last().isEqualTo("the coach set weight 4, target 2: She paints ceilings.");
+        assertThat(said(goal.reasons())).last().isEqualTo("the coach set weight 4, target 2: She paints ceilings.");
         assertThat(needs.start()).isEqualTo(Phase.RESTORE);
-        assertThat(needs.startReasons().get(0)).isEqualTo("the coach chose it: Settled already last year.");
-        assertThat(needs.startReasons().get(1)).startsWith("proposed was Settle");
+        assertThat(said(needs.startReasons().get(0))).isEqualTo("the coach chose it: Settled already last year.");
+        assertThat(said(needs.startReasons().get(1))).startsWith("proposed was Settle");
     }
 
     private static GoalNeed goal(Needs needs, Phase phase, String goal) {

@@ -1,9 +1,11 @@
 package org.drillsheaf.program;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.drillsheaf.saying.English.said;
 
 import java.util.Optional;
 import org.drillsheaf.drill.Phase;
+import org.drillsheaf.saying.Saying;
 import org.junit.jupiter.api.Test;
 
 /** What a program says about how good it is. */
@@ -14,7 +16,7 @@ class ProofTest {
     void aProvedProgramSaysWhatStaysOpenAndWhatWasRuledOut() {
         Proof proof = new Proof(VALUE, VALUE, 120, 500, 400, false, true);
 
-        assertThat(proof.words())
+        assertThat(said(proof.words()))
                 .isEqualTo("Proved best: 29 points of weighted coverage missing, 4 minutes unused, and no other choice"
                         + " leaves less (120 places for drills offered, 500 partial choices looked at, 400 ruled out by"
                         + " their bound).");
@@ -25,7 +27,7 @@ class ProofTest {
         Proof proof = new Proof(VALUE, new Cost(26, 6, 0, 1, 0, 4), 120, 500, 400, false, false);
 
         assertThat(proof.best()).isFalse();
-        assertThat(proof.words())
+        assertThat(said(proof.words()))
                 .startsWith("Best found, not proved: ")
                 .contains("The best possible is at most 3 points of weighted coverage better (");
     }
@@ -34,14 +36,14 @@ class ProofTest {
     void aSearchThatWasStoppedSaysSo() {
         Proof proof = new Proof(VALUE, new Cost(29, 3, 1, 0, 0, 0), 120, 500, 400, true, false);
 
-        assertThat(proof.words())
+        assertThat(said(proof.words()))
                 .startsWith("Stopped; the best found so far, not proved: ")
                 .contains("The best possible is at most 1 minute used better (");
     }
 
     @Test
     void equalProgramsThatWereNotAllComparedAreAdmitted() {
-        assertThat(new Proof(VALUE, VALUE, 120, 500, 400, false, false).words())
+        assertThat(said(new Proof(VALUE, VALUE, 120, 500, 400, false, false).words()))
                 .startsWith("Proved best")
                 .endsWith("Other programs are as good; not all of them were compared by name.");
     }
@@ -62,15 +64,15 @@ class ProofTest {
     }
 
     private static String inSettle(Optional<Cost> cost, boolean decided) {
-        return new WhyNot.InPhase(Phase.SETTLE, new Difference(cost, decided, true)).words();
+        return said(new WhyNot.InPhase(Phase.SETTLE, new Difference(cost, decided, true)).words());
     }
 
     private static String without(Optional<Cost> cost, boolean decided, boolean fromBest) {
-        return new Without(new Difference(cost, decided, fromBest)).words();
+        return said(new Without(new Difference(cost, decided, fromBest)).words());
     }
 
     private static String withABand(Cost cost, boolean decided, boolean fromBest) {
-        return new WhatIf("a band", new Difference(Optional.of(cost), decided, fromBest)).words();
+        return said(new WhatIf(Saying.written("a band"), new Difference(Optional.of(cost), decided, fromBest)).words());
     }
 
     /** Only the first level: what the later ones come to is not known before the end of the search. */

@@ -1,6 +1,7 @@
 package org.drillsheaf.program;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.drillsheaf.saying.English.said;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -66,7 +67,7 @@ class RestrictionsTest {
         Catalogue only = new Catalogue(HOUSE.catalogue.words(), List.of(drill));
         return Offers.of(only, HOUSE.safety, needs).offer(drill.id()).orElseThrow().barriers().stream()
                 .filter(b -> b.kind() == Barrier.Kind.RESTRICTION)
-                .map(Barrier::words)
+                .map(b -> said(b.words()))
                 .toList();
     }
 
@@ -96,9 +97,9 @@ class RestrictionsTest {
 
         assertThat(program.phases()).allSatisfy(phase -> assertThat(phase.entries())
                 .noneMatch(entry -> entry.drill().equals(leaning.id())));
-        assertThat(builder.explainer(swayed, builder.offers(swayed), program)
+        assertThat(said(builder.explainer(swayed, builder.offers(swayed), program)
                         .whyNot(leaning.id())
-                        .reasons())
+                        .reasons()))
                 .containsExactly("it leans the trunk back in standing");
     }
 
@@ -111,12 +112,12 @@ class RestrictionsTest {
         assertThat(reminders(needs(UPRIGHT))).doesNotContain(heels, "slow returns");
         assertThat(reminders(needs(LAX_GIVE))).contains(range, "slow returns").doesNotContain(heels);
         Program program = (Program) HOUSE.builder.build(needs(SWAYED));
-        assertThat(program.remarks()).anyMatch(remark -> remark.contains("the heels stay loaded"));
+        assertThat(said(program.remarks())).anyMatch(remark -> remark.contains("the heels stay loaded"));
     }
 
     private static List<String> reminders(Needs needs) {
         String start = "Look at each drill yourself, the builder cannot: ";
-        return needs.remarks().stream()
+        return said(needs.remarks()).stream()
                 .filter(remark -> remark.startsWith(start))
                 .map(remark -> remark.substring(start.length(), remark.length() - 1))
                 .toList();

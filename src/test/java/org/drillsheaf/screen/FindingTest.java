@@ -1,6 +1,7 @@
 package org.drillsheaf.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.drillsheaf.saying.English.said;
 
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -54,9 +55,9 @@ class FindingTest {
     void nearTheUpperMarkItIsFullPerhapsBeyond() {
         Finding finding = woman("thigh-drop", "{unit: deg, left: -38}", LEFT);
 
-        assertThat(finding.kindWords()).isEqualTo("full, perhaps beyond");
+        assertThat(said(finding.kindWords())).isEqualTo("full, perhaps beyond");
         assertThat(finding.beyond()).isEqualTo(Truth.UNKNOWN);
-        assertThat(finding.words())
+        assertThat(said(finding.words()))
                 .isEqualTo(
                         "Side-lying thigh drop, left: −38°, full, perhaps beyond (passes at −23° or less, error 3°)");
     }
@@ -90,7 +91,7 @@ class FindingTest {
                 "joint-laxity", "{unit: points, value: 4, questions: {palms-ever: yes, double-jointed: yes}}", NO_SIDE);
         Finding one = woman("joint-laxity", "{unit: points, value: 4, questions: {palms-ever: yes}}", NO_SIDE);
 
-        assertThat(two.kindWords()).isEqualTo("beyond expected, lax");
+        assertThat(said(two.kindWords())).isEqualTo("beyond expected, lax");
         assertThat(one.kind()).isEqualTo(FindingKind.AT_THE_LINE);
     }
 
@@ -102,7 +103,7 @@ class FindingTest {
                         + " elbow-left: yes, elbow-right: no, knee-left: no, knee-right: no, palms: no}}",
                 NO_SIDE);
 
-        assertThat(finding.values()).isEqualTo("5 points");
+        assertThat(said(finding.values())).isEqualTo("5 points");
         assertThat(finding.kind()).isEqualTo(FindingKind.BEYOND_EXPECTED);
     }
 
@@ -134,7 +135,7 @@ class FindingTest {
         Finding forty = woman("straight-leg-raise", "{unit: deg, left: {value: 40, or-more: true}}", LEFT);
         Finding less = woman("straight-leg-raise", "{unit: deg, left: {value: 40, or-less: true}}", LEFT);
 
-        assertThat(ninety.kindWords()).isEqualTo("full, perhaps beyond");
+        assertThat(said(ninety.kindWords())).isEqualTo("full, perhaps beyond");
         assertThat(hundred.kind()).isEqualTo(FindingKind.BEYOND_EXPECTED);
         assertThat(forty.limited()).isEqualTo(Truth.UNKNOWN);
         assertThat(less.kind()).isEqualTo(FindingKind.LIMITED);
@@ -153,7 +154,7 @@ class FindingTest {
 
         assertThat(finding.kind()).isEqualTo(kind);
         assertThat(finding.limited().isUnknown()).isEqualTo(kind == FindingKind.PAINFUL);
-        assertThat(finding.values()).isEqualTo("−5°");
+        assertThat(said(finding.values())).isEqualTo("−5°");
     }
 
     @ParameterizedTest
@@ -166,16 +167,16 @@ class FindingTest {
         "74, at the line"
     })
     void theRibAngleSaysWhichWay(int degrees, String words) {
-        assertThat(woman("infrasternal-angle", "{unit: deg, value: " + degrees + "}", NO_SIDE)
-                        .kindWords())
+        assertThat(said(woman("infrasternal-angle", "{unit: deg, value: " + degrees + "}", NO_SIDE)
+                        .kindWords()))
                 .isEqualTo(words);
     }
 
     @ParameterizedTest
     @CsvSource({"6, 3, 'limited, swayed'", "5.5, 3, at the line", "6, 2, at the line", "4, 8, full", "9, 1, full"})
     void swayNeedsBothMarks(double hip, double shoulder, String words) {
-        assertThat(woman("sway-back-stance", "{unit: cm, hip: " + hip + ", shoulder: " + shoulder + "}", NO_SIDE)
-                        .kindWords())
+        assertThat(said(woman("sway-back-stance", "{unit: cm, hip: " + hip + ", shoulder: " + shoulder + "}", NO_SIDE)
+                        .kindWords()))
                 .isEqualTo(words);
     }
 
@@ -249,7 +250,7 @@ class FindingTest {
 
         assertThat(scale.variants().get(0).change()).isEqualTo(9);
         assertThat(test.errors()).hasSize(2);
-        assertThat(new FindingMaker(scale, Optional.empty()).reason())
+        assertThat(said(new FindingMaker(scale, Optional.empty()).reason()))
                 .isEqualTo("passes at 150° or more, error 3° of this clinic");
     }
 
@@ -262,6 +263,6 @@ class FindingTest {
 
         assertThat(finding.kind()).isEqualTo(FindingKind.NOT_TESTED);
         assertThat(finding.limited()).isEqualTo(Truth.UNKNOWN);
-        assertThat(reading.remarks()).anyMatch(r -> r.contains("was measured but does not count"));
+        assertThat(said(reading.remarks())).anyMatch(r -> r.contains("was measured but does not count"));
     }
 }

@@ -1,6 +1,7 @@
 package org.drillsheaf.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.drillsheaf.saying.English.said;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -212,7 +213,7 @@ record InventedScreen(String number, String person, Map<String, String> cells, S
         assertThat(problems.all()).extracting(Problem::message).isEmpty();
         ReadingFacts facts =
                 House.RULES.facts(client, List.of(), visit, read, client.born().ageOn(DAY), Side.RIGHT);
-        Phrases phrases = new Phrases(House.RULES.battery(), House.RULES.names(), facts);
+        Phrases phrases = new Phrases(House.RULES.battery(), facts);
         Map<String, Verdict> verdicts = new LinkedHashMap<>();
         House.RULES
                 .judges(facts, phrases)
@@ -247,7 +248,7 @@ record InventedScreen(String number, String person, Map<String, String> cells, S
         List<String> more = new ArrayList<>();
         reading.layers().underneath().ifPresent(s -> more.add(s == Side.LEFT ? "under-L" : "under-R"));
         reading.layers().onTop().ifPresent(n -> more.add("on-top"));
-        if (reading.layers().local().stream().anyMatch(l -> l.words().startsWith("Short hip fronts"))) {
+        if (reading.layers().local().stream().anyMatch(l -> said(l.words()).startsWith("Short hip fronts"))) {
             more.add("local");
         }
         if (reading.lax()) {

@@ -1,6 +1,7 @@
 package org.drillsheaf.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.drillsheaf.saying.English.said;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,7 +35,7 @@ class ReadingTest {
     void bothSidesLimitedWithLowSquatReadsAsExtensionDominant() {
         Reading reading = read(BOTH_HIPS_AND_LOW_SQUAT + "toe-touch: {unit: cm, value: 8}\n");
 
-        assertThat(reading.leading()).map(PresentationReading::name).contains("Extension-dominant, both sides");
+        assertThat(reading.leading()).map(p -> said(p.name())).contains("Extension-dominant, both sides");
         assertThat(reading.contradictions()).isEmpty();
     }
 
@@ -42,9 +43,9 @@ class ReadingTest {
     void palmsFarBelowTheFloorTurnItIntoLaxGiveAndNameTheContradiction() {
         Reading reading = read(BOTH_HIPS_AND_LOW_SQUAT + "toe-touch: {unit: cm, value: -19}\n");
 
-        assertThat(reading.leading()).map(PresentationReading::name).contains("Extension-dominant with lax give");
+        assertThat(reading.leading()).map(p -> said(p.name())).contains("Extension-dominant with lax give");
         assertThat(reading.contradictions()).extracting(Contradiction::id).containsExactly("palms-down-hips-short");
-        assertThat(reading.contradictions().get(0).findings()).contains("−19 cm");
+        assertThat(said(reading.contradictions().get(0).findings())).contains("−19 cm");
         assertThat(reading.hasRestriction("no-end-range")).isTrue();
         assertThat(reading.conditions()).extracting(ScreenCondition::id).containsExactly("hypermobility");
     }
@@ -55,7 +56,7 @@ class ReadingTest {
 
         assertThat(reading.verdict("extension-lax-give")).isEqualTo(Verdict.OPEN);
         assertThat(reading.hasRestriction("no-end-range")).isTrue();
-        assertThat(reading.restrictions().get(0).because()).contains("open");
+        assertThat(said(reading.restrictions().get(0).because())).contains("open");
         assertThat(reading.conditions()).allMatch(ScreenCondition::holds);
     }
 
@@ -66,12 +67,12 @@ class ReadingTest {
                 reading.presentation("extension-both-sides", Optional.empty()).orElseThrow();
 
         assertThat(both.evidence(Evidence.Kind.FOR))
-                .extracting(Evidence::words)
+                .extracting(e -> said(e.words()))
                 .contains(
                         "side-lying thigh drop limited on both sides (L −8°, R −10°)",
                         "the squat stalls and goes deeper only by tucking (2°, tucks)");
         assertThat(both.evidence(Evidence.Kind.NOT_KNOWN)).isNotEmpty();
-        assertThat(both.openBecause()).containsExactly("Standing toe touch: not tested");
+        assertThat(said(both.openBecause())).containsExactly("Standing toe touch: not tested");
     }
 
     @Test
@@ -81,7 +82,7 @@ class ReadingTest {
 
         assertThat(next.test().id()).isEqualTo("toe-touch");
         assertThat(next.minutes()).isEqualTo(1);
-        assertThat(next.reason())
+        assertThat(said(next.reason()))
                 .startsWith("Take standing toe touch: it settles most of what is open")
                 .contains("lax give")
                 .endsWith("1 minute");
@@ -127,7 +128,8 @@ class ReadingTest {
         Reading reading =
                 InventedScreen.read(WOMAN, List.of(ClientCondition.of("falls")), BOTH_HIPS_AND_LOW_SQUAT, Map.of());
 
-        assertThat(reading.nextTest().orElseThrow().reason()).endsWith("1 minute. With care (falls): Wall behind");
+        assertThat(said(reading.nextTest().orElseThrow().reason()))
+                .endsWith("1 minute. With care (Poor balance or falls): Wall behind.");
     }
 
     @Test
@@ -139,7 +141,7 @@ class ReadingTest {
                 .orElseThrow();
 
         assertThat(both.evidence())
-                .extracting(Evidence::words)
+                .extracting(e -> said(e.words()))
                 .contains(
                         "two outer signs of an extended body: 4 of 5 there, 1 not known",
                         "the squat stalls and goes deeper only by tucking: not known (painful)");
@@ -228,7 +230,7 @@ class ReadingTest {
         Reading reading = InventedScreen.table("invented-screens.txt").get(16).read();
 
         assertThat(reading.layers().local().get(0).goal()).contains("restore-hip-extension");
-        assertThat(reading.layers().local().get(0).words()).startsWith("Short hip fronts on both sides");
+        assertThat(said(reading.layers().local().get(0).words())).startsWith("Short hip fronts on both sides");
     }
 
     @Test
@@ -237,7 +239,7 @@ class ReadingTest {
 
         assertThat(reading.layers().underneath()).contains(Side.LEFT);
         assertThat(reading.layers().expectedFirst()).isEqualTo(Side.RIGHT);
-        assertThat(reading.layers().underneathWords())
+        assertThat(said(reading.layers().underneathWords()))
                 .startsWith("Left side probably underneath")
                 .contains("L −2°, R −16°");
     }

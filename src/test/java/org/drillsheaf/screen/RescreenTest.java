@@ -1,6 +1,7 @@
 package org.drillsheaf.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.drillsheaf.saying.English.said;
 
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -112,14 +113,14 @@ class RescreenTest {
         Two two = two(BEFORE, with(BEFORE, "thigh-drop", now + "/-16"));
 
         assertThat(two.change("thigh-drop", Side.LEFT).kind()).isEqualTo(kind);
-        assertThat(two.change("thigh-drop", Side.LEFT).smallestChange()).isEqualTo("9°");
+        assertThat(said(two.change("thigh-drop", Side.LEFT).smallestChange())).isEqualTo("9°");
     }
 
     @Test
     void aChangeIsSaidInWords() {
         Two two = two(BEFORE, with(BEFORE, "thigh-drop", "-2/-27"));
 
-        assertThat(two.change("thigh-drop", Side.RIGHT).words())
+        assertThat(said(two.change("thigh-drop", Side.RIGHT).words()))
                 .isEqualTo("Side-lying thigh drop, right: −16° → −27°, better (−11°, counts from 9°)");
     }
 
@@ -128,7 +129,7 @@ class RescreenTest {
         Two two = two(BEFORE, with(BEFORE, "thigh-drop", "-6/-27"));
 
         assertThat(two.before().layers().underneath()).contains(Side.LEFT);
-        assertThat(two.comparison().sideOrder())
+        assertThat(said(two.comparison().sideOrder()))
                 .contains("Side-lying thigh drop: as expected, right side first; this is progress, not a fault");
     }
 
@@ -136,14 +137,14 @@ class RescreenTest {
     void theLeftFirstIsAnUnusualOrderToMeasureAgain() {
         Two two = two(BEFORE, with(BEFORE, "thigh-drop", "-27/-17"));
 
-        assertThat(two.comparison().sideOrder()).anyMatch(s -> s.contains("unusual order: measure again"));
+        assertThat(said(two.comparison().sideOrder())).anyMatch(s -> s.contains("unusual order: measure again"));
     }
 
     @Test
     void theRightSideLostIsAStepBack() {
         Two two = two(BEFORE, with(BEFORE, "thigh-drop", "-2/-6"));
 
-        assertThat(two.comparison().sideOrder()).anyMatch(s -> s.contains("step back, do not work on the left"));
+        assertThat(said(two.comparison().sideOrder())).anyMatch(s -> s.contains("step back, do not work on the left"));
     }
 
     @Test
@@ -167,10 +168,10 @@ class RescreenTest {
                         "shoulder-flexion",
                         "166/168"));
 
-        assertThat(two.now().leading()).map(PresentationReading::name).contains("One side forward, left");
-        assertThat(two.comparison().sideOrder())
+        assertThat(two.now().leading()).map(p -> said(p.name())).contains("One side forward, left");
+        assertThat(said(two.comparison().sideOrder()))
                 .contains("The layer underneath shows: one side forward, left. This is progress");
-        assertThat(two.now().layers().fading()).containsExactly("Extension-dominant, both sides");
+        assertThat(said(two.now().layers().fading())).containsExactly("Extension-dominant, both sides");
     }
 
     @Test
@@ -196,7 +197,7 @@ class RescreenTest {
                         "shoulder-flexion",
                         "166/168"));
 
-        assertThat(two.comparison().sideOrder()).anyMatch(s -> s.contains("measure again before naming it"));
+        assertThat(said(two.comparison().sideOrder())).anyMatch(s -> s.contains("measure again before naming it"));
     }
 
     @Test
@@ -206,7 +207,7 @@ class RescreenTest {
 
         assertThat(change.newPain()).isTrue();
         assertThat(change.gained()).isFalse();
-        assertThat(change.words()).contains("never progress");
+        assertThat(said(change.words())).contains("never progress");
     }
 
     @Test
@@ -214,7 +215,8 @@ class RescreenTest {
         Two two = two(BEFORE, with(BEFORE, "hip-extension", "-4/36"));
 
         assertThat(two.change("hip-extension", Side.RIGHT).kind()).isEqualTo(TestChange.Kind.NO_REAL_CHANGE);
-        assertThat(two.change("hip-extension", Side.RIGHT).words()).contains("further than expected is not progress");
+        assertThat(said(two.change("hip-extension", Side.RIGHT).words()))
+                .contains("further than expected is not progress");
     }
 
     @Test
@@ -223,7 +225,7 @@ class RescreenTest {
         Two lessFar = two(lax, with(lax, "toe-touch", "-8"));
 
         assertThat(lessFar.change("toe-touch").kind()).isEqualTo(TestChange.Kind.NO_REAL_CHANGE);
-        assertThat(lessFar.change("toe-touch").words()).contains("neutral in a lax body");
+        assertThat(said(lessFar.change("toe-touch").words())).contains("neutral in a lax body");
     }
 
     @ParameterizedTest
@@ -261,7 +263,7 @@ class RescreenTest {
 
     @Test
     void theNoteOnChanceIsAlwaysThere() {
-        assertThat(two(BEFORE, BEFORE).comparison().remarks()).anyMatch(r -> r.contains("1 of 20"));
+        assertThat(said(two(BEFORE, BEFORE).comparison().remarks())).anyMatch(r -> r.contains("1 of 20"));
     }
 
     private static Gate settleGate() {
@@ -314,7 +316,7 @@ class RescreenTest {
 
         assertThat(result.status()).isEqualTo(GateResult.Status.MET);
         assertThat(result.lines()).extracting(GateResult.Line::measured).containsExactly(true, true, false, true);
-        assertThat(result.lines().get(0).words()).isEqualTo("breath out free or 3 s longer (6 s)");
+        assertThat(said(result.lines().get(0).words())).isEqualTo("breath out free or 3 s longer (6 s)");
     }
 
     @Test
@@ -357,8 +359,8 @@ class RescreenTest {
         GateRules.Decision decision = two.decide(settleGate(), 0);
 
         assertThat(decision.step()).isEqualTo(NextStep.STAY);
-        assertThat(decision.reasons().get(0)).startsWith("Gate not known");
-        assertThat(decision.reasons()).anyMatch(r -> r.startsWith("breath out free or 3 s longer: not known"));
+        assertThat(said(decision.reasons().get(0))).startsWith("Gate not known");
+        assertThat(said(decision.reasons())).anyMatch(r -> r.startsWith("breath out free or 3 s longer: not known"));
     }
 
     @Test
@@ -395,7 +397,7 @@ class RescreenTest {
         GateRules.Decision decision = two.decide(settleGate(), 0);
 
         assertThat(decision.step()).isEqualTo(NextStep.STAY);
-        assertThat(decision.reasons().get(0)).contains("shorter program");
+        assertThat(said(decision.reasons().get(0))).contains("shorter program");
     }
 
     @Test

@@ -88,8 +88,8 @@ class RuleReaderTest {
     void aMistakeInTheProjectsOwnFileIsToldOnItsLine() {
         String text = House.text(House.SHARED.resolve("presentations.yaml"))
                 .replace(
-                        "- limited hip-extension both\n      - {words: \"two outer",
-                        "- limited hip-extensoin both\n      - {words: \"two outer");
+                        "- limited hip-extension both\n      - {words: {en: two outer",
+                        "- limited hip-extensoin both\n      - {words: {en: two outer");
         Problems found = new Problems();
         var node = YamlNode.parse("presentations.yaml", text, found).orElseThrow();
 

@@ -1,6 +1,7 @@
 package org.drillsheaf.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.drillsheaf.saying.English.said;
 
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -100,7 +101,7 @@ class SafetyGateTest {
         assertThat(reading.status()).isEqualTo(SafetyStatus.STOPPED);
         assertThat(reading.unanswered()).isNotEmpty();
         assertThat(reading.urgency()).contains(SafetyQuestion.Urgency.TODAY);
-        assertThat(reading.stopping().get(0).words()).startsWith("Chest, jaw, neck or arm discomfort: yes.");
+        assertThat(said(reading.stopping().get(0).words())).startsWith("Chest, jaw, neck or arm discomfort: yes.");
     }
 
     @Test
@@ -150,7 +151,7 @@ class SafetyGateTest {
         MovementTest arm = House.test("shoulder-flexion");
         MovementTest thigh = House.test("thigh-drop");
 
-        assertThat(read(allNoBut("surgery", bare)).holding().get(0).words())
+        assertThat(said(read(allNoBut("surgery", bare)).holding().get(0).words()))
                 .contains("Ask for the body part and the date");
         assertThat(new Bars(List.of(), List.of(shoulder), DAY).barsAll(arm)).isTrue();
         assertThat(new Bars(List.of(), List.of(shoulder), DAY).barsAll(thigh)).isFalse();
@@ -203,7 +204,7 @@ class SafetyGateTest {
         answers.remove("heart-disease");
 
         assertThat(read(answers).clearance()).isEqualTo(SafetyReading.Clearance.RECOMMENDED);
-        assertThat(read(answers).advice()).anyMatch(a -> a.contains("was not answered and counts as yes"));
+        assertThat(said(read(answers).advice())).anyMatch(a -> a.contains("was not answered and counts as yes"));
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.drillsheaf.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.drillsheaf.saying.English.said;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -125,6 +126,6 @@ class ScreenReaderTest {
                         org.assertj.core.groups.Tuple.tuple("joint-laxity", InventedScreen.DAY));
         Reading reading = House.RULES.read(CLIENT, List.of(), second, screens.get(1), Optional.empty());
         assertThat(reading.lax()).isTrue();
-        assertThat(reading.remarks()).contains("Joint laxity count is of 2026-06-15.");
+        assertThat(said(reading.remarks())).contains("Joint laxity count is of 2026-06-15.");
     }
 }

@@ -79,6 +79,7 @@ public final class ClientView extends BorderPane {
         this.line = new VisitLine(words, client::choose);
         this.pins = new PinLine(
                 words,
+                answers.trade(),
                 (question, answer) -> answers.answer(question, answer, words.text("undo.safety")),
                 test -> goTo(test),
                 this::nextMissing);

@@ -31,7 +31,7 @@ final class FieldClashView extends VBox {
     FieldClashView(ClientCase client, OpenClash clash) {
         this.client = client;
         this.words = client.workplace().words();
-        this.trade = new TradeWords(words);
+        this.trade = new TradeWords(words, client.evaluator().knowledge().vocabulary());
         getStyleClass().add("message");
         var theirs = clash.clash().theirs();
         ZoneId here = client.workplace().clock().getZone();

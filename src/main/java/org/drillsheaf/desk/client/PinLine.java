@@ -21,14 +21,21 @@ final class PinLine extends VBox {
     private static final int MOST_LINKS = 3;
 
     private final Words words;
+    private final TradeWords trade;
     private final BiConsumer<SafetyQuestion, String> answer;
     private final Consumer<MovementTest> go;
     private final Runnable next;
     private Missing shown = Missing.NOTHING;
     private boolean compact;
 
-    PinLine(Words words, BiConsumer<SafetyQuestion, String> answer, Consumer<MovementTest> go, Runnable next) {
+    PinLine(
+            Words words,
+            TradeWords trade,
+            BiConsumer<SafetyQuestion, String> answer,
+            Consumer<MovementTest> go,
+            Runnable next) {
         this.words = words;
+        this.trade = trade;
         this.answer = answer;
         this.go = go;
         this.next = next;
@@ -93,7 +100,7 @@ final class PinLine extends VBox {
         boolean alone = shown.needed().isEmpty() && !compact;
         shown.helpful().stream()
                 .limit(alone ? MOST_LINKS : 1)
-                .forEach(test -> line.add(Buttons.link(new TradeWords(words).test(test), () -> go.accept(test))));
+                .forEach(test -> line.add(Buttons.link(trade.test(test), () -> go.accept(test))));
         if (alone) {
             line.add(Labels.prose(words.text("missing.nothing-needed"), "second"));
         }

@@ -11,6 +11,7 @@ import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.look.Readiness;
+import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.program.ClashSet;
 
@@ -38,24 +39,22 @@ final class ClashView extends VBox {
     }
 
     private HBox row(ProgramModel model, Words words, ClashSet.Member member, int number) {
-        Label who = Labels.prose(member.who(), "second", "clash-who");
-        Label what = Labels.prose(member.what(), "heading", "clash-what");
-        Button let = Buttons.plain(
-                remedy(words, member), () -> model.letGo(member, words.text("undo.let-go", member.what())));
+        TradeWords trade = model.trade();
+        String asked = trade.say(member.what());
+        Label who = Labels.prose(trade.say(member.who()), "second", "clash-who");
+        Label what = Labels.prose(asked, "heading", "clash-what");
+        Button let =
+                Buttons.plain(trade.say(member.remedy()), () -> model.letGo(member, words.text("undo.let-go", asked)));
         let.getStyleClass().add("clash-let");
         if (member.letGo().kind() == ClashSet.Kind.CARRIED) {
             Readiness.of(let).set(java.util.Optional.of(words.text("clash.house-decides")));
         }
         buttons.add(let);
-        Label then = Labels.prose(member.then(), "second");
+        Label then = Labels.prose(trade.say(member.then()), "second");
         HBox.setHgrow(then, Priority.ALWAYS);
         HBox row = new HBox(Labels.key(Integer.toString(number)), who, what, let, then);
         row.getStyleClass().add("clash-row");
         return row;
-    }
-
-    private static String remedy(Words words, ClashSet.Member member) {
-        return member.letGo().kind() == ClashSet.Kind.PIN ? words.text("program.unpin") : member.remedy();
     }
 
     /** Lets go of one, by its number from 1. */

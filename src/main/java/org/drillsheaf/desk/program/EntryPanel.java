@@ -46,7 +46,8 @@ final class EntryPanel extends VBox {
                 shut);
         head.setAlignment(Pos.CENTER_LEFT);
         VBox why = new VBox(4);
-        entry.reasons().forEach(r -> why.getChildren().add(Labels.prose(EntryView.sentence(r), "small", "second")));
+        entry.reasons().forEach(r -> why.getChildren()
+                .add(Labels.prose(EntryView.sentence(model.trade().say(r)), "small", "second")));
         for (Served served : entry.serves()) {
             why.getChildren()
                     .add(Labels.prose(
@@ -99,14 +100,14 @@ final class EntryPanel extends VBox {
 
     private HBox row(Phase phase, Entry entry, Alternative alternative) {
         String name = model.name(alternative.drill());
+        String cost = model.trade().say(alternative.words());
         Button swap = Buttons.small(words.text("program.swap-in"), () -> {
             model.swap(phase, entry, alternative.drill(), words.text("undo.swap", name));
             close.run();
         });
         swap.setAccessibleText(words.text("program.swap-in-of", name));
         swap.setFocusTraversable(false);
-        VBox text = new VBox(
-                3, Labels.prose(name, "bold"), Labels.prose(EntryView.sentence(alternative.words()), "small"), swap);
+        VBox text = new VBox(3, Labels.prose(name, "bold"), Labels.prose(EntryView.sentence(cost), "small"), swap);
         HBox.setHgrow(text, Priority.ALWAYS);
         text.setMinWidth(60);
         HBox row =
@@ -114,7 +115,7 @@ final class EntryPanel extends VBox {
         row.getStyleClass().add("swap-row");
         row.setFocusTraversable(true);
         row.setAccessibleRole(AccessibleRole.BUTTON);
-        row.setAccessibleText(words.text("program.swap-in-of", name) + ". " + alternative.words());
+        row.setAccessibleText(words.text("program.swap-in-of", name) + ". " + cost);
         row.setOnKeyPressed(key -> {
             int at = rows.indexOf(row);
             if (key.getCode() == KeyCode.ENTER || key.getCode() == KeyCode.SPACE) {

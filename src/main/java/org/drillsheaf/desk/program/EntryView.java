@@ -39,7 +39,9 @@ final class EntryView extends HBox {
         setAccessibleRole(AccessibleRole.BUTTON);
         String name = model.name(entry.drill());
         String dose = dose(words, entry);
-        String why = entry.reasons().isEmpty() ? "" : sentence(entry.reasons().get(0));
+        String why = entry.reasons().isEmpty()
+                ? ""
+                : sentence(model.trade().say(entry.reasons().get(0)));
         setAccessibleText(words.text("program.entry", name, dose, entry.minutes(), model.name(phase)));
         setAccessibleHelp(why);
         Well well = new Well(

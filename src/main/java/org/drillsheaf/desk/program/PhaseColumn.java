@@ -61,7 +61,8 @@ final class PhaseColumn extends VBox {
             entries.add(view);
             drills.getChildren().add(view);
         }
-        plan.remarks().forEach(r -> drills.getChildren().add(Labels.prose(r, "small", "second")));
+        plan.remarks().forEach(r -> drills.getChildren()
+                .add(Labels.prose(model.trade().say(r), "small", "second")));
         Optional<Label> gate = gate(model, words, plan);
         ScrollPane scroll = new ScrollPane(drills);
         scroll.setFitToWidth(true);
@@ -132,7 +133,7 @@ final class PhaseColumn extends VBox {
         return model.gate(plan.phase()).map(gate -> {
             String lines = gate.lines().stream()
                     .filter(GateResult.Line::required)
-                    .map(GateResult.Line::words)
+                    .map(line -> model.trade().say(line.words()))
                     .collect(Collectors.joining("; "));
             boolean met = gate.status() == GateResult.Status.MET;
             return Labels.prose(

@@ -10,6 +10,7 @@ import org.drillsheaf.course.ClientVisit;
 import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.desk.client.ClientCase;
 import org.drillsheaf.desk.client.Evaluation;
+import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.drill.Drill;
 import org.drillsheaf.drill.Phase;
 import org.drillsheaf.program.AssignedDose;
@@ -25,9 +26,9 @@ import org.drillsheaf.program.Offer;
 import org.drillsheaf.program.PhaseRow;
 import org.drillsheaf.program.Pin;
 import org.drillsheaf.program.Program;
-import org.drillsheaf.program.Proof;
 import org.drillsheaf.program.Undecided;
 import org.drillsheaf.program.Waits;
+import org.drillsheaf.saying.Saying;
 import org.drillsheaf.screen.GateResult;
 import org.drillsheaf.store.record.Content;
 import org.drillsheaf.store.record.PartKey;
@@ -69,6 +70,11 @@ public final class ProgramModel {
         return client;
     }
 
+    /** The trade's words in the language of the window. */
+    TradeWords trade() {
+        return new TradeWords(client.workplace().words(), knowledge().vocabulary());
+    }
+
     private Knowledge knowledge() {
         return client.evaluator().knowledge();
     }
@@ -80,7 +86,7 @@ public final class ProgramModel {
 
     /** What the last change made worse or better, in words; empty when nothing was built before. */
     public Optional<String> costOfLastChange() {
-        return cost.map(Cost::words);
+        return cost.map(c -> trade().say(c.words()));
     }
 
     private Optional<BuildResult> result() {
@@ -100,7 +106,7 @@ public final class ProgramModel {
                         .flatMap(Evaluation.Built::program)
                         .map(Program::proof)
                         .filter(p -> p.stopped() && !p.best())
-                        .map(Proof::gap)
+                        .map(p -> trade().say(p.gap()))
                 : Optional.empty();
     }
 
@@ -112,12 +118,13 @@ public final class ProgramModel {
 
     /** Why there is no program for home, or why it has to wait. */
     public List<String> refusal() {
-        return result().map(r -> r instanceof Waits waits
+        List<Saying> reasons = result().map(r -> r instanceof Waits waits
                         ? waits.reasons()
                         : r instanceof InPersonOnly only
                                 ? only.reasons()
-                                : r instanceof Undecided undecided ? List.of(undecided.words()) : List.<String>of())
+                                : r instanceof Undecided undecided ? List.of(undecided.words()) : List.<Saying>of())
                 .orElse(List.of());
+        return reasons.stream().map(trade()::sentence).toList();
     }
 
     /** Whether the program in sight is the one for what stands on the desk now. */
@@ -133,7 +140,7 @@ public final class ProgramModel {
 
     /** What the house calls a phase, in the language of the window. */
     public String name(Phase phase) {
-        return row(phase).name().best(List.of(client.workplace().words().language(), "en"));
+        return trade().phase(phase);
     }
 
     public PhaseRow row(Phase phase) {
@@ -156,16 +163,11 @@ public final class ProgramModel {
 
     /** Name of a drill for the coach. */
     public String name(String id) {
-        return drill(id)
-                .map(d -> d.name().best(List.of(client.workplace().words().language(), "en")))
-                .orElse(id);
+        return trade().say(Saying.name(Saying.Name.Kind.DRILL, id));
     }
 
     public String goal(String id) {
-        var goal = knowledge().catalogue().words().goals().get(id);
-        return goal == null
-                ? id
-                : goal.name().best(List.of(client.workplace().words().language(), "en"));
+        return trade().say(Saying.name(Saying.Name.Kind.GOAL, id));
     }
 
     public void pin(Phase phase, Entry entry, String name) {
@@ -305,7 +307,8 @@ public final class ProgramModel {
             boolean safety = offer.barriers().stream().anyMatch(b -> b.kind() == Barrier.Kind.SAFETY);
             boolean related = offer.drill().family().equals(family) || safety;
             if (!offer.isOpen() && related && barred.size() < most) {
-                barred.add(new Barred(offer.id(), offer.barriers().get(0).words()));
+                barred.add(new Barred(
+                        offer.id(), trade().say(offer.barriers().get(0).words())));
             }
         }
         return barred;

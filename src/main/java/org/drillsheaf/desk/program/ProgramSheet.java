@@ -307,7 +307,7 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
         int drills = program.phases().stream().mapToInt(p -> p.entries().size()).sum();
         String proof = program.proof().best()
                 ? words.text("program.proved")
-                : words.text("program.found", program.proof().gap());
+                : words.text("program.found", model.trade().say(program.proof().gap()));
         String signed = model.client()
                 .signed()
                 .map(k -> " " + words.text("program.signed-by", k.signedBy().orElse("")))

@@ -49,8 +49,13 @@ public final class ProgressModel {
             boolean lowerIsFuller,
             Optional<TestChange> change) {}
 
-    Vocabulary vocabulary() {
+    private Vocabulary vocabulary() {
         return client.evaluator().knowledge().vocabulary();
+    }
+
+    /** The trade's words in the language of the window. */
+    TradeWords trade() {
+        return new TradeWords(client.workplace().words(), vocabulary());
     }
 
     public Optional<Course> course() {
@@ -63,15 +68,9 @@ public final class ProgressModel {
         if (course.isEmpty()) {
             return List.of();
         }
-        TradeWords trade = new TradeWords(client.workplace().words());
+        TradeWords trade = trade();
         List<Line> lines = new ArrayList<>();
-        for (MovementTest test : client.evaluator()
-                .knowledge()
-                .vocabulary()
-                .reading()
-                .battery()
-                .tests()
-                .values()) {
+        for (MovementTest test : vocabulary().reading().battery().tests().values()) {
             for (Optional<org.drillsheaf.Side> side : test.places()) {
                 List<Point> points = points(course.get(), test, side, trade);
                 if (points.size() > 1) {
@@ -90,7 +89,7 @@ public final class ProgressModel {
             stop.visit().reading().finding(test.id(), side).ifPresent((Finding f) -> f.measurement()
                     .filter(m -> m.date().equals(date))
                     .flatMap(Measurement::value)
-                    .ifPresent(v -> points.add(new Point(date, v, f.values(), trade.kind(f)))));
+                    .ifPresent(v -> points.add(new Point(date, v, trade.say(f.values()), trade.kind(f)))));
         }
         return points;
     }

@@ -40,7 +40,7 @@ public final class ProgressSheet implements Sheet {
     public ProgressSheet(ClientCase client, IntConsumer open) {
         this.model = new ProgressModel(client);
         this.words = client.workplace().words();
-        this.trade = new TradeWords(words);
+        this.trade = model.trade();
         this.open = open;
         all.getStyleClass().add("column-left");
         scroll.setFitToWidth(true);
@@ -89,15 +89,15 @@ public final class ProgressSheet implements Sheet {
                         words.text(
                                 "reading.next-step",
                                 trade.step(change.decision().step()),
-                                trade.phase(change.phaseBefore(), model.vocabulary())),
+                                trade.phase(change.phaseBefore())),
                         "heading"));
         for (GateResult.Line line : change.gate().lines()) {
             String mark = line.truth().isTrue() ? "✓" : line.truth().isUnknown() ? "?" : "–";
             Label sign = Labels.text(mark, "evidence-mark", line.truth().isUnknown() ? "not-known" : "against");
             HBox.setHgrow(sign, Priority.NEVER);
-            box.getChildren().add(new HBox(8, sign, Labels.prose(line.words())));
+            box.getChildren().add(new HBox(8, sign, Labels.prose(trade.say(line.words()))));
         }
-        change.comparison().remarks().forEach(r -> box.getChildren().add(Labels.prose(r, "second")));
+        change.comparison().remarks().forEach(r -> box.getChildren().add(Labels.prose(trade.say(r), "second")));
         all.getChildren().add(box);
     }
 
@@ -154,7 +154,7 @@ public final class ProgressSheet implements Sheet {
         }
         VBox text = new VBox(4, head, table);
         line.change().ifPresent(c -> text.getChildren()
-                .add(Labels.prose(words.text("progress.smallest", c.smallestChange()), "small", "third")));
+                .add(Labels.prose(words.text("progress.smallest", trade.say(c.smallestChange())), "small", "third")));
         text.getStyleClass().add("chart-words");
         HBox box = new HBox(12, new ChartView(line, from, to, said.toString()), text);
         box.getStyleClass().add("ruled");

@@ -14,9 +14,9 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
-import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.drill.Phase;
+import org.drillsheaf.saying.Saying;
 
 /** The goals by phase, which the coach may weigh anew. */
 final class GoalsView extends VBox {
@@ -56,7 +56,7 @@ final class GoalsView extends VBox {
     }
 
     private String name(Phase phase) {
-        return new TradeWords(words).phase(phase, model.vocabulary());
+        return model.trade().phase(phase);
     }
 
     private int[] focused() {
@@ -146,7 +146,8 @@ final class GoalsView extends VBox {
                 row.name(),
                 name(weight.phase()),
                 weight.need().weight(),
-                String.join("; ", weight.need().reasons())));
+                model.trade()
+                        .say(Saying.joined(Saying.Joint.SEMICOLON, weight.need().reasons()))));
     }
 
     private void pressed(KeyEvent key, ReadingModel.GoalRow row, ReadingModel.Weight weight, int number, int column) {

@@ -2,7 +2,6 @@ package org.drillsheaf.desk.reading;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.drillsheaf.course.ClientVisit;
@@ -11,11 +10,13 @@ import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.desk.client.ClientCase;
 import org.drillsheaf.desk.client.Evaluation;
 import org.drillsheaf.desk.program.WishesEdit;
+import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.drill.Phase;
 import org.drillsheaf.program.CoachWishes;
 import org.drillsheaf.program.GoalNeed;
 import org.drillsheaf.program.Needs;
 import org.drillsheaf.program.Vocabulary;
+import org.drillsheaf.saying.Saying;
 import org.drillsheaf.screen.MovementTest;
 import org.drillsheaf.screen.PresentationReading;
 import org.drillsheaf.screen.Reading;
@@ -34,7 +35,7 @@ public final class ReadingModel {
         return client;
     }
 
-    Vocabulary vocabulary() {
+    private Vocabulary vocabulary() {
         return knowledge().vocabulary();
     }
 
@@ -59,11 +60,16 @@ public final class ReadingModel {
                         .isPresent();
     }
 
-    /** The test that a sentence speaks of, by its name. */
-    public Optional<MovementTest> testIn(String words) {
-        String sentence = words.toLowerCase(Locale.ROOT);
-        return knowledge().vocabulary().reading().battery().tests().values().stream()
-                .filter(t -> sentence.contains(t.name().toLowerCase(Locale.ROOT)))
+    /** The trade's words in the language of the window. */
+    TradeWords trade() {
+        return new TradeWords(client.workplace().words(), vocabulary());
+    }
+
+    /** The first test that a saying names. */
+    public Optional<MovementTest> testIn(Saying saying) {
+        return saying.names()
+                .filter(n -> n.kind() == Saying.Name.Kind.TEST)
+                .flatMap(n -> vocabulary().reading().battery().test(n.id()).stream())
                 .findFirst();
     }
 

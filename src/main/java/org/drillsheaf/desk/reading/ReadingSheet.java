@@ -30,6 +30,7 @@ import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.picture.Well;
 import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.desk.words.Words;
+import org.drillsheaf.saying.Saying;
 import org.drillsheaf.screen.Contradiction;
 import org.drillsheaf.screen.Evidence;
 import org.drillsheaf.screen.GateResult;
@@ -57,7 +58,7 @@ public final class ReadingSheet implements Sheet {
     public ReadingSheet(ClientCase client, Consumer<MovementTest> goTo, IntConsumer open) {
         this.model = new ReadingModel(client);
         this.words = client.workplace().words();
-        this.trade = new TradeWords(words);
+        this.trade = model.trade();
         this.goTo = goTo;
         this.open = open;
         this.goals = new GoalsView(model, words);
@@ -97,10 +98,10 @@ public final class ReadingSheet implements Sheet {
     }
 
     private void presentations(Reading reading) {
-        for (String layer :
+        for (Saying layer :
                 List.of(reading.layers().underneathWords(), reading.layers().onTopWords())) {
-            if (!layer.isBlank()) {
-                left.getChildren().add(Labels.prose(upperFirst(layer), "second"));
+            if (!layer.isEmpty()) {
+                left.getChildren().add(Labels.prose(trade.sentence(layer), "second"));
             }
         }
         List<PresentationReading> heldFirst = reading.presentations().stream()
@@ -127,10 +128,11 @@ public final class ReadingSheet implements Sheet {
         counts.setAlignment(Pos.CENTER_LEFT);
         VBox box = new VBox(head, counts);
         box.getStyleClass().add("ruled");
-        boolean folded = presentation.verdict() == Verdict.NOT_SUPPORTED && !unfolded.contains(presentation.name());
+        boolean folded =
+                presentation.verdict() == Verdict.NOT_SUPPORTED && !unfolded.contains(trade.presentation(presentation));
         if (folded) {
             Button show = Buttons.link(words.text("reading.show"), () -> {
-                unfolded.add(presentation.name());
+                unfolded.add(trade.presentation(presentation));
                 show();
             });
             show.setAccessibleText(words.text("reading.show") + ", " + trade.presentation(presentation));
@@ -141,7 +143,7 @@ public final class ReadingSheet implements Sheet {
             presentation.evidence(kind).forEach(e -> box.getChildren().add(evidence(e)));
         }
         presentation.openBecause().forEach(why -> box.getChildren()
-                .add(line("?", "not-known", words.text("reading.open", why))));
+                .add(line("?", "not-known", words.text("reading.open", trade.say(why)))));
         return box;
     }
 
@@ -172,14 +174,14 @@ public final class ReadingSheet implements Sheet {
     private Node evidence(Evidence evidence) {
         HBox line =
                 switch (evidence.kind()) {
-                    case FOR -> line("+", "for", evidence.words());
-                    case AGAINST -> line("−", "against", evidence.words());
-                    case NOT_KNOWN -> line("?", "not-known", evidence.words());
+                    case FOR -> line("+", "for", trade.say(evidence.words()));
+                    case AGAINST -> line("−", "against", trade.say(evidence.words()));
+                    case NOT_KNOWN -> line("?", "not-known", trade.say(evidence.words()));
                 };
         Optional<MovementTest> test = model.testIn(evidence.words());
         test.ifPresent(t -> {
             Button go = Buttons.link(words.text("reading.to-screen"), () -> goTo.accept(t));
-            go.setAccessibleText(words.text("reading.to-screen-of", t.name()));
+            go.setAccessibleText(words.text("reading.to-screen-of", trade.test(t)));
             line.getChildren().add(go);
         });
         return line;
@@ -203,8 +205,7 @@ public final class ReadingSheet implements Sheet {
         reading.nextTest().ifPresent(this::nextTest);
         reading.standIn().ifPresent(q -> middle.getChildren()
                 .addAll(
-                        Labels.text(
-                                words.text("reading.ask-instead", q.barredTest().name()), "small", "second"),
+                        Labels.text(words.text("reading.ask-instead", trade.test(q.barredTest())), "small", "second"),
                         Labels.prose(q.question())));
         if (!reading.contradictions().isEmpty()) {
             middle.getChildren().add(Labels.prose(words.text("reading.contradictions"), "bold"));
@@ -230,7 +231,7 @@ public final class ReadingSheet implements Sheet {
         HBox row = new HBox(10);
         if (test.pose().isPresent()) {
             Well well = new Well(
-                    words.text("how-to.picture", test.name()),
+                    words.text("how-to.picture", trade.test(test)),
                     model.client().workplace().pictures().test(test, false));
             well.setMinSize(110, 100);
             well.setPrefSize(120, 100);
@@ -238,19 +239,22 @@ public final class ReadingSheet implements Sheet {
         }
         row.getChildren().add(right);
         VBox box = new VBox(
-                8, Labels.text(words.text("reading.settles"), "small", "second"), row, Labels.prose(next.reason()));
+                8,
+                Labels.text(words.text("reading.settles"), "small", "second"),
+                row,
+                Labels.prose(trade.say(next.reason())));
         box.getStyleClass().add("ruled");
         middle.getChildren().add(box);
     }
 
     private VBox contradiction(Contradiction contradiction) {
-        HBox head = line("!", "round", contradiction.findings());
-        VBox box = new VBox(5, head, Labels.prose(contradiction.meaning(), "second"));
-        HBox row = new HBox(8, Labels.prose(contradiction.nextStep(), "bold"));
+        HBox head = line("!", "round", trade.say(contradiction.findings()));
+        VBox box = new VBox(5, head, Labels.prose(trade.say(contradiction.meaning()), "second"));
+        HBox row = new HBox(8, Labels.prose(trade.say(contradiction.nextStep()), "bold"));
         box.getChildren().add(row);
         model.testIn(contradiction.findings()).ifPresent(test -> {
             Button again = Buttons.small(words.text("reading.measure-again"), () -> goTo.accept(test));
-            again.setAccessibleText(words.text("reading.measure-again") + ", " + test.name());
+            again.setAccessibleText(words.text("reading.measure-again") + ", " + trade.test(test));
             box.getChildren().add(again);
         });
         box.getStyleClass().add("ruled");
@@ -270,17 +274,18 @@ public final class ReadingSheet implements Sheet {
                         model.changed(TestChange.Kind.BETTER),
                         model.changed(TestChange.Kind.NO_REAL_CHANGE),
                         model.changed(TestChange.Kind.WORSE))));
-        change.comparison().sideOrder().forEach(s -> box.getChildren().add(Labels.prose(s, "second")));
+        change.comparison().sideOrder().forEach(s -> box.getChildren().add(Labels.prose(trade.say(s), "second")));
         box.getChildren()
                 .add(Labels.prose(
                         words.text(
                                 "reading.next-step",
                                 trade.step(change.decision().step()),
-                                trade.phase(change.phaseBefore(), model.vocabulary())),
+                                trade.phase(change.phaseBefore())),
                         "bold"));
         for (GateResult.Line line : change.gate().lines()) {
             String mark = line.truth().isTrue() ? "✓" : line.truth().isUnknown() ? "?" : "–";
-            box.getChildren().add(line(mark, line.truth().isUnknown() ? "not-known" : "against", line.words()));
+            box.getChildren()
+                    .add(line(mark, line.truth().isUnknown() ? "not-known" : "against", trade.say(line.words())));
         }
         box.getStyleClass().add("ruled");
         middle.getChildren().add(box);
@@ -289,10 +294,10 @@ public final class ReadingSheet implements Sheet {
     private void besides(Reading reading) {
         List<String> sentences = new ArrayList<>();
         for (Restriction restriction : reading.restrictions()) {
-            sentences.add(restriction.words() + " (" + restriction.because() + ")");
+            sentences.add(trade.say(restriction.words()) + " (" + trade.say(restriction.because()) + ")");
         }
-        sentences.addAll(reading.remarks());
-        sentences.addAll(reading.safety().advice());
+        reading.remarks().forEach(r -> sentences.add(trade.say(r)));
+        reading.safety().advice().forEach(a -> sentences.add(trade.say(a)));
         if (sentences.isEmpty()) {
             return;
         }

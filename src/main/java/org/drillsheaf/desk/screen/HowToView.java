@@ -11,7 +11,6 @@ import org.drillsheaf.Side;
 import org.drillsheaf.desk.client.Evaluation;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.picture.Well;
-import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.screen.FindingStrip;
 import org.drillsheaf.screen.MovementTest;
@@ -39,10 +38,10 @@ final class HowToView extends VBox {
         getChildren()
                 .addAll(
                         new HBox(6, Labels.text(words.text("how-to.title"), "small", "second"), Labels.key("F1")),
-                        Labels.prose(new TradeWords(words).test(test) + side, "heading"));
+                        Labels.prose(model.trade().test(test) + side, "heading"));
         if (test.pose().isPresent()) {
             Well well = new Well(
-                    words.text("how-to.picture", test.name()),
+                    words.text("how-to.picture", model.trade().test(test)),
                     model.client()
                             .workplace()
                             .pictures()

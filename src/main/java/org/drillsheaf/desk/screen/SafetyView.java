@@ -110,7 +110,10 @@ final class SafetyView extends VBox {
                     stopped ? "stop" : "caution",
                     words.text(stopped ? "safety.stopped" : "safety.held"),
                     String.join(
-                            "\n", flags.stream().map(SafetyReading.Flag::words).toList()));
+                            "\n",
+                            flags.stream()
+                                    .map(f -> model.trade().say(f.words()))
+                                    .toList()));
             VBox.setMargin(message, new javafx.geometry.Insets(4, 0, 8, 0));
             getChildren().add(message);
         }

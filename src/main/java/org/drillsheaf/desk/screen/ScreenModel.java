@@ -78,6 +78,12 @@ public final class ScreenModel {
             OptionalDouble value,
             OptionalDouble before) {}
 
+    /** The trade's words in the language of the window. */
+    public TradeWords trade() {
+        return new TradeWords(
+                client.workplace().words(), client.evaluator().knowledge().vocabulary());
+    }
+
     public State state(ScreenEntry entry) {
         Content visit = client.content();
         Optional<Evaluation> read = client.evaluation().get();
@@ -89,8 +95,8 @@ public final class ScreenModel {
                 written,
                 entry.isPainful(visit),
                 finding.map(Finding::kind),
-                finding.map(new TradeWords(client.workplace().words())::kind).orElse(""),
-                finding.map(Finding::words).orElse(""),
+                finding.map(trade()::kind).orElse(""),
+                finding.map(f -> trade().say(f.words())).orElse(""),
                 strip,
                 written.map(w -> OptionalDouble.of(Double.parseDouble(w))).orElse(OptionalDouble.empty()),
                 before(entry));
@@ -122,7 +128,7 @@ public final class ScreenModel {
                 .map(r -> ScreenEntry.of(test).stream()
                         .map(e -> finding(r, e))
                         .flatMap(Optional::stream)
-                        .map(f -> f.values()
+                        .map(f -> trade().say(f.values())
                                 .replaceAll("[^−\\d., ]", "")
                                 .replaceAll("[, ]+", " ")
                                 .strip()

@@ -56,7 +56,7 @@ final class ScreenRow extends VBox {
     ScreenRow(ScreenModel model, Words words, MovementTest test, boolean starts, Table table) {
         this.model = model;
         this.words = words;
-        this.trade = new TradeWords(words);
+        this.trade = model.trade();
         this.test = test;
         line.getStyleClass().add("screen-row");
         if (starts) {

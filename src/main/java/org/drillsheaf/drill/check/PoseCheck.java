@@ -105,7 +105,7 @@ record PoseCheck(DrillReader reader, SafetyRules rules, Safety safety, LocalDate
             if (computed.compareTo(tagged) > 0 && computed.compareTo(Action.CAUTION) > 0 && !byItself) {
                 String why = difference.reasons().stream()
                         .findFirst()
-                        .map(r -> r.words())
+                        .map(r -> condition.name().english() + ": " + r.rule())
                         .orElse("");
                 problems.add(Problem.warning(
                         drill.written().file(),

@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.drillsheaf.LocalText;
 import org.drillsheaf.client.ClientCondition;
+import org.drillsheaf.saying.Saying;
 
 /**
  * What a client's conditions come to on the day of a visit: every condition that holds, those that others switch on too,
@@ -31,7 +31,7 @@ public record ClientSafety(
         List<Waiting> waits,
         Map<String, String> barredGoals,
         boolean inPersonOnly,
-        List<String> remarks) {
+        List<Saying> remarks) {
 
     private static final Set<String> COUNTED_GROUPS = Set.of("joints", "heart", "belly");
 
@@ -40,7 +40,7 @@ public record ClientSafety(
      *
      * @param unanswered ids of the settings that nobody answered and that count against the client until then
      */
-    public record Waiting(String condition, LocalText reason, Set<String> unanswered) {
+    public record Waiting(String condition, Saying reason, Set<String> unanswered) {
         public Waiting {
             unanswered = Set.copyOf(unanswered);
         }
@@ -81,7 +81,7 @@ public record ClientSafety(
         private final Map<String, ActiveCondition> active = new LinkedHashMap<>();
         private final Set<String> done = new TreeSet<>();
         private final List<Waiting> waits = new ArrayList<>();
-        private final List<String> remarks = new ArrayList<>();
+        private final List<Saying> remarks = new ArrayList<>();
 
         private Expansion(SafetyRules rules, LocalDate visit, int age, Set<String> seen) {
             this.rules = rules;
@@ -125,7 +125,7 @@ public record ClientSafety(
             if (known.isEmpty()) {
                 waits.add(new Waiting(
                         told.id(),
-                        LocalText.english("There are no rules for “" + told.id() + "”, so nothing is offered."),
+                        Saying.phrase("waits.no-rules").with("condition", Saying.written(told.id())),
                         Set.of()));
                 return List.of();
             }
@@ -133,7 +133,7 @@ public record ClientSafety(
             SettingValues settings = settings(condition, told);
             Facts nothing = new Facts(Map.of(), Map.of(), Set.of());
             if (!condition.applies().evaluate(nothing, settings).mayBe()) {
-                remarks.add(condition.name().english() + ": its rules no longer hold");
+                remarks.add(Saying.phrase("remark.no-longer").with("condition", name(condition)));
                 return List.of();
             }
             active.put(condition.id(), new ActiveCondition(condition, settings, told.sides(), next.because()));
@@ -141,7 +141,7 @@ public record ClientSafety(
                 if (wait.expression().evaluate(nothing, settings).mayBe()) {
                     Set<String> unanswered = new TreeSet<>(wait.expression().settings());
                     unanswered.retainAll(settings.assumed());
-                    waits.add(new Waiting(condition.id(), wait.reason(), unanswered));
+                    waits.add(new Waiting(condition.id(), Saying.own(wait.reason()), unanswered));
                 }
             }
             List<Pending> more = new ArrayList<>();
@@ -170,20 +170,29 @@ public record ClientSafety(
             for (SettingDefinition setting : condition.settings().values()) {
                 Optional<String> written = told.setting(setting.id());
                 Optional<String> value = written.flatMap(setting::read);
-                String what = condition.name().english() + ": " + setting.name().english();
+                Saying.Phrase remark = Saying.phrase("remark."
+                                + (value.isPresent() ? "loosened" : written.isPresent() ? "not-understood" : "assumed"))
+                        .with("condition", name(condition))
+                        .with("setting", Saying.own(setting.name()))
+                        .with("cautious", word(setting.cautious()));
                 if (value.isEmpty()) {
                     assumed.add(setting.id());
-                    remarks.add(what
-                            + written.map(w -> " is “" + w + "”, which was not understood")
-                                    .orElse(" was not given")
-                            + ", so “" + setting.cautious() + "” was assumed");
+                    remarks.add(remark.with("value", Saying.written(written.orElse(""))));
                 } else if (!value.get().equals(setting.cautious())) {
-                    remarks.add(what + " is “" + value.get() + "” instead of “" + setting.cautious() + "”");
+                    remarks.add(remark.with("value", word(value.get())));
                 }
                 values.put(setting.id(), value.orElse(setting.cautious()));
             }
             boolean bothSides = condition.sided() && told.sides().size() != 1;
             return new SettingValues(values, assumed, told.weeksOn(visit), age, seen, bothSides);
+        }
+
+        private static Saying name(Condition condition) {
+            return Saying.name(Saying.Name.Kind.CONDITION, condition.id());
+        }
+
+        private static Saying word(String value) {
+            return Saying.name(Saying.Name.Kind.WORD, value);
         }
 
         private Map<String, String> barredGoals() {

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.drillsheaf.saying.Saying;
 
 /** The condition under which a rule takes hold, read three-valued. */
 public sealed interface Expression {
@@ -14,7 +15,7 @@ public sealed interface Expression {
     Truth evaluate(Facts facts, SettingValues settings);
 
     /** What makes it hold, or leaves it open, in words with numbers; empty when it surely does not hold. */
-    default List<String> explain(Facts facts, SettingValues settings) {
+    default List<Saying> explain(Facts facts, SettingValues settings) {
         return List.of();
     }
 
@@ -44,10 +45,10 @@ public sealed interface Expression {
         }
 
         @Override
-        public List<String> explain(Facts facts, SettingValues settings) {
+        public List<Saying> explain(Facts facts, SettingValues settings) {
             return switch (facts.truth(measure)) {
                 case YES -> List.of(measure.words());
-                case UNKNOWN -> List.of("not known whether: " + measure.words());
+                case UNKNOWN -> List.of(Saying.phrase("safety-rule.unknown").with("measure", measure.words()));
                 case NO -> List.of();
             };
         }
@@ -116,15 +117,23 @@ public sealed interface Expression {
         }
 
         @Override
-        public List<String> explain(Facts facts, SettingValues settings) {
+        public List<Saying> explain(Facts facts, SettingValues settings) {
             if (!evaluate(facts, settings).mayBe() || !(left instanceof Measured measured)) {
                 return List.of();
             }
             OptionalDouble value = left.value(facts, settings);
             OptionalDouble bound = right.value(facts, settings);
-            String is = value.isPresent() ? String.format(Locale.ROOT, "%.0f", value.getAsDouble()) : "not known";
-            String than = bound.isPresent() ? String.format(Locale.ROOT, "%.0f", bound.getAsDouble()) : "not known";
-            return List.of(measured.measure().words() + ": " + is + " (rule: " + operator.sign() + " " + than + ")");
+            return List.of(Saying.phrase("safety-rule.measured")
+                    .with("measure", measured.measure().words())
+                    .with("is", whole(value))
+                    .with("sign", Saying.written(operator.sign()))
+                    .with("than", whole(bound)));
+        }
+
+        private static Saying whole(OptionalDouble value) {
+            return value.isPresent()
+                    ? Saying.amount(StrictMath.rint(value.getAsDouble()), "")
+                    : Saying.phrase("safety-rule.not-known");
         }
     }
 
@@ -158,7 +167,7 @@ public sealed interface Expression {
         }
 
         @Override
-        public List<String> explain(Facts facts, SettingValues settings) {
+        public List<Saying> explain(Facts facts, SettingValues settings) {
             return !evaluate(facts, settings).mayBe()
                     ? List.of()
                     : Stream.concat(left.explain(facts, settings).stream(), right.explain(facts, settings).stream())

@@ -7,6 +7,7 @@ import org.drillsheaf.LocalText;
 import org.drillsheaf.drill.Action;
 import org.drillsheaf.drill.ConditionTag;
 import org.drillsheaf.drill.Drill;
+import org.drillsheaf.saying.Saying;
 
 /**
  * One condition and one drill. A rule that would change or exclude the drill is answered by the author's variant for this
@@ -32,7 +33,7 @@ record OneCondition(ChangedDrill.Maker maker, Drill drill, ChangedDrill written,
             return new Outcome(
                     Action.EXCLUDE,
                     new Changes(),
-                    List.of(reason(Action.EXCLUDE, "tag", tag.get().reason().english())));
+                    List.of(reason(Action.EXCLUDE, "tag", Saying.own(tag.get().reason()))));
         }
         Optional<String> tagged = tag.filter(t -> t.action() == Action.MODIFY).flatMap(ConditionTag::variant);
         return answer(tagged);
@@ -108,8 +109,7 @@ record OneCondition(ChangedDrill.Maker maker, Drill drill, ChangedDrill written,
         because.forEach(r -> reasons.add(reason(Action.MODIFY, r.written(), words(r, written.facts()))));
         strictestTag()
                 .filter(t -> t.action() == Action.MODIFY)
-                .ifPresent(
-                        t -> reasons.add(reason(Action.MODIFY, "tag", t.reason().english())));
+                .ifPresent(t -> reasons.add(reason(Action.MODIFY, "tag", Saying.own(t.reason()))));
         return new Outcome(Action.MODIFY, changes, reasons);
     }
 
@@ -121,8 +121,11 @@ record OneCondition(ChangedDrill.Maker maker, Drill drill, ChangedDrill written,
         }
         for (Rule rule : fired(facts, Action.MODIFY)) {
             if (!isAnswered(rule, changes)) {
-                reasons.add(
-                        reason(Action.EXCLUDE, rule.written(), words(rule, facts) + "; no written change answers it"));
+                reasons.add(reason(
+                        Action.EXCLUDE,
+                        rule.written(),
+                        Saying.joined(
+                                Saying.Joint.SEMICOLON, words(rule, facts), Saying.phrase("safety-rule.no-change"))));
             }
         }
         return reasons;
@@ -178,12 +181,19 @@ record OneCondition(ChangedDrill.Maker maker, Drill drill, ChangedDrill written,
                         .toList());
     }
 
-    private Reason reason(Action action, String rule, String words) {
+    private Reason reason(Action action, String rule, Saying words) {
         return new Reason(active.id(), action, rule, words);
     }
 
-    private String words(Rule rule, Facts facts) {
-        String measured = String.join(", ", rule.expression().explain(facts, active.settings()));
-        return active.condition().name().english() + ": " + (measured.isEmpty() ? rule.written() : measured);
+    private Saying words(Rule rule, Facts facts) {
+        Saying measured = Saying.joined(Saying.Joint.COMMA, rule.expression().explain(facts, active.settings()));
+        return ofCondition(active, measured.isEmpty() ? Saying.written(rule.written()) : measured);
+    }
+
+    /** What is said because of a condition, with its name before it. */
+    static Saying ofCondition(ActiveCondition active, Saying words) {
+        return Saying.phrase("safety-rule.of")
+                .with("condition", Saying.name(Saying.Name.Kind.CONDITION, active.id()))
+                .with("words", words);
     }
 }

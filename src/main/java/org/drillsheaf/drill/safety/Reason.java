@@ -1,6 +1,7 @@
 package org.drillsheaf.drill.safety;
 
 import org.drillsheaf.drill.Action;
+import org.drillsheaf.saying.Saying;
 
 /**
  * Why a drill was judged as it was.
@@ -9,4 +10,4 @@ import org.drillsheaf.drill.Action;
  * @param rule the rule as written, or what the author's tag says
  * @param words one sentence for the coach
  */
-public record Reason(String condition, Action action, String rule, String words) {}
+public record Reason(String condition, Action action, String rule, Saying words) {}

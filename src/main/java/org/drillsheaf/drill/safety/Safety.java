@@ -11,6 +11,7 @@ import org.drillsheaf.drill.Action;
 import org.drillsheaf.drill.ConditionTag;
 import org.drillsheaf.drill.Drill;
 import org.drillsheaf.drill.DrillReader;
+import org.drillsheaf.saying.Saying;
 
 /**
  * Judges a drill for a client. Every condition is judged alone, with its own changes; then all changes are put into the
@@ -53,7 +54,7 @@ public final class Safety {
         Optional<ChangedDrill> together = maker.make(drill, all);
         if (together.isEmpty()) {
             reasons.add(new Reason(
-                    "changes", Action.EXCLUDE, "all changes together", "The changes it needs contradict each other"));
+                    "changes", Action.EXCLUDE, "all changes together", Saying.phrase("safety-rule.contradict")));
             return excluded(drill, written.facts(), reasons);
         }
         return finish(drill, client, all, together.get(), action, reasons);
@@ -84,13 +85,12 @@ public final class Safety {
                         condition.id(),
                         Action.CAUTION,
                         "caution",
-                        condition.condition().name().english() + ": "
-                                + cautions.get(0).english()));
+                        OneCondition.ofCondition(condition, Saying.own(cautions.get(0)))));
             }
         }
         Set<Side> lower = lowerSides(changed.facts(), client);
         if (lower.size() > 1) {
-            reasons.add(new Reason("side", Action.EXCLUDE, "on-side", "Its conditions name both sides to lie on"));
+            reasons.add(new Reason("side", Action.EXCLUDE, "on-side", Saying.phrase("safety-rule.both-sides")));
             broken = true;
         }
         List<LocalText> distinct = List.copyOf(new LinkedHashSet<>(texts));
@@ -99,7 +99,7 @@ public final class Safety {
                     "texts",
                     Action.EXCLUDE,
                     "at most " + MOST_TEXTS + " sentences",
-                    "It would need " + distinct.size() + " extra sentences, too many to be safe alone at home"));
+                    Saying.phrase("safety-rule.sentences").with("count", distinct.size())));
             broken = true;
         }
         if (broken) {
@@ -134,10 +134,7 @@ public final class Safety {
                         && rule.expression().evaluate(facts, SettingValues.NONE).mayBe()) {
                     action = action.stricter(rule.action());
                     reasons.add(new Reason(
-                            combination.id(),
-                            rule.action(),
-                            rule.written(),
-                            combination.reason().english()));
+                            combination.id(), rule.action(), rule.written(), Saying.own(combination.reason())));
                 }
             }
         }

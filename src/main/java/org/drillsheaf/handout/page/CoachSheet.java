@@ -4,8 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * For the coach and the file: what was measured, what it was read as, and why these drills. Sentences of the reading and the
- * program come in English.
+ * For the coach and the file: what was measured, what it was read as, and why these drills.
  *
  * @param statureCm whole centimetres
  * @param screen tests of which something was measured
@@ -26,11 +25,11 @@ public record CoachSheet(
         int statureCm,
         List<Row> screen,
         List<NotTested> notTested,
-        String headline,
+        Told headline,
         List<Guess> guesses,
-        Optional<String> settleMost,
+        Optional<Told> settleMost,
         List<Why> drills,
-        String proof,
+        Told proof,
         List<Aim> aims,
         List<Told> cautions,
         List<Told> changed,
@@ -69,8 +68,7 @@ public record CoachSheet(
     public record NotTested(Told test, String cutoff) {}
 
     /** One presentation that is held or open, with its evidence. */
-    public record Guess(
-            String name, String verdict, List<String> speaksFor, List<String> against, List<String> unknown) {
+    public record Guess(Told name, Told verdict, List<Told> speaksFor, List<Told> against, List<Told> unknown) {
         public Guess {
             speaksFor = List.copyOf(speaksFor);
             against = List.copyOf(against);
@@ -97,7 +95,7 @@ public record CoachSheet(
      * @param serves the goal, where it is one
      * @param strength 1 to 3; 0 without a goal
      */
-    public record Reason(Optional<Told> serves, int strength, String because) {}
+    public record Reason(Optional<Told> serves, int strength, Told because) {}
 
     /** What the phase asks for, and how far the drills go. */
     public record Aim(Told goal, int weight, int target, int covered) {}

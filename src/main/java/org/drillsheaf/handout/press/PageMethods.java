@@ -14,11 +14,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import org.drillsheaf.handout.page.Messages;
 import org.drillsheaf.handout.page.Wording;
 import org.drillsheaf.handout.paint.Picture;
 import org.drillsheaf.handout.paint.Signs;
 import org.drillsheaf.handout.paint.Strips;
+import org.drillsheaf.saying.Messages;
 
 /**
  * What a template may ask for:

@@ -9,8 +9,8 @@ import java.util.function.Function;
 import org.drillsheaf.Problems;
 import org.drillsheaf.handout.page.Document;
 import org.drillsheaf.handout.page.HouseStyle;
-import org.drillsheaf.handout.page.Messages;
 import org.drillsheaf.handout.paint.Signs;
+import org.drillsheaf.saying.Messages;
 
 /** Prints documents through templates. Safe for several threads. */
 public final class Press {

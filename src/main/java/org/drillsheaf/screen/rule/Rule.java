@@ -3,6 +3,7 @@ package org.drillsheaf.screen.rule;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.drillsheaf.LocalText;
 import org.drillsheaf.Side;
 
 /**
@@ -38,7 +39,7 @@ public sealed interface Rule {
     record ForSides(boolean both, Rule rule) implements Rule {}
 
     /** A rule with words of its own. */
-    record Named(String words, Rule rule) implements Rule {}
+    record Named(LocalText words, Rule rule) implements Rule {}
 
     /** A statement that the facts answer. */
     record Atom(Word word, String subject, Optional<String> part, Place place, Comparison comparison, int line)

@@ -145,7 +145,7 @@ public final class RuleReader {
                     case "some-side" -> new Rule.ForSides(false, read(inner, true, depth + 1));
                     default -> count(node, inner, sided, depth);
                 };
-        return node.text("words").<Rule>map(w -> new Rule.Named(w, rule)).orElse(rule);
+        return node.localText("words").<Rule>map(w -> new Rule.Named(w, rule)).orElse(rule);
     }
 
     private Rule count(YamlNode node, YamlNode number, boolean sided, int depth) {

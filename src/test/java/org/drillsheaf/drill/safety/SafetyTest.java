@@ -1,6 +1,7 @@
 package org.drillsheaf.drill.safety;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.drillsheaf.saying.English.said;
 
 import java.time.LocalDate;
 import java.util.EnumMap;
@@ -34,7 +35,7 @@ class SafetyTest {
         Judgement judgement = judge(drill(), harmless().with(Measure.HIP_FLEXION, 95), hip(Side.LEFT));
 
         assertThat(judgement.action()).isEqualTo(Action.EXCLUDE);
-        assertThat(judgement.reasons().get(0).words()).contains("hip bend, degrees: 95 (rule: > 80)");
+        assertThat(said(judgement.reasons().get(0).words())).contains("hip bend, degrees: 95 (rule: > 80)");
         assertThat(judgement.reasons().get(0).condition()).isEqualTo("hip-posterior");
     }
 
@@ -58,7 +59,7 @@ class SafetyTest {
         Judgement judgement = judge(drill(), unsure, hip(Side.LEFT));
 
         assertThat(judgement.action()).isEqualTo(Action.EXCLUDE);
-        assertThat(judgement.reasons().get(0).words()).contains("thigh turned in, degrees: not known");
+        assertThat(said(judgement.reasons().get(0).words())).contains("thigh turned in, degrees: not known");
     }
 
     @Test
@@ -82,7 +83,7 @@ class SafetyTest {
                 ClientCondition.of("blood-thinners"));
 
         assertThat(judgement.action()).isEqualTo(Action.EXCLUDE);
-        assertThat(judgement.reasons().get(0).words()).contains("no written change answers it");
+        assertThat(said(judgement.reasons().get(0).words())).contains("no written change answers it");
     }
 
     @Test
@@ -134,7 +135,7 @@ class SafetyTest {
         assertThat(judge(drill(), lying, rightHip).lieOn()).contains(Side.LEFT);
         Judgement both = judge(drill(), lying, rightHip, leftShoulder);
         assertThat(both.action()).isEqualTo(Action.EXCLUDE);
-        assertThat(both.reasons()).extracting(Reason::words).anyMatch(w -> w.contains("both sides to lie on"));
+        assertThat(both.reasons()).extracting(r -> said(r.words())).anyMatch(w -> w.contains("both sides to lie on"));
     }
 
     @Test
@@ -196,7 +197,7 @@ class SafetyTest {
         Judgement judgement = judge(drill("x-drill"), many, four);
 
         assertThat(judgement.action()).isEqualTo(Action.EXCLUDE);
-        assertThat(judgement.reasons()).extracting(Reason::words).anyMatch(w -> w.contains("extra sentences"));
+        assertThat(judgement.reasons()).extracting(r -> said(r.words())).anyMatch(w -> w.contains("extra sentences"));
     }
 
     static Facts harmless() {

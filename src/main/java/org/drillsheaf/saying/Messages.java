@@ -1,4 +1,4 @@
-package org.drillsheaf.handout.page;
+package org.drillsheaf.saying;
 
 import com.ibm.icu.text.MessageFormat;
 import com.ibm.icu.text.SimpleDateFormat;

@@ -1,4 +1,4 @@
-package org.drillsheaf.handout;
+package org.drillsheaf.saying;
 
 import com.ibm.icu.text.MessageFormat;
 import com.ibm.icu.util.ULocale;
@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.drillsheaf.Problems;
 import org.drillsheaf.YamlNode;
-import org.drillsheaf.handout.page.Messages;
 
 /** Reads the fixed phrases of one language. */
 public final class MessagesReader {
