@@ -120,7 +120,7 @@ final class Chain {
                 share(Choice.EMPTY);
             } else {
                 order();
-                pick(Choice.EMPTY, 0);
+                pick();
             }
             return best != null ? best : Way.atLeast(beyond);
         }
@@ -146,21 +146,41 @@ final class Chain {
             return drills == null ? Choice.EMPTY : drills;
         }
 
-        private void pick(Choice shared, int from) {
-            if (shared.size() == size) {
-                share(shared);
-                return;
-            }
-            for (int k = from; k < drills.size() && !tally.spent(); k++) {
-                if (shared.size() == 1 && model.family[shared.get(0)] == model.family[drills.get(k)]) {
+        /** A drill that can be shared alone, and what the two phases cost with it at least. */
+        private record Single(int drill, long here, long earlier) {}
+
+        private void pick() {
+            List<Single> able = new ArrayList<>();
+            for (int k = 0; k < drills.size() && !tally.spent(); k++) {
+                Choice one = Choice.of(drills.get(k));
+                if (!canShare(one)) {
                     continue;
                 }
-                Choice one = Choice.of(drills.get(k));
-                boolean alone = shared.size() == 0 || right.size() > 0 || canShare(one);
-                Choice more = shared.with(drills.get(k));
-                if (alone && canShare(more)) {
-                    pick(more, k + 1);
+                if (size == 1) {
+                    share(one);
+                    continue;
                 }
+                long earlier = phase == 0 ? 0 : cost(phase - 1, one, 0).value();
+                Single next = new Single(
+                        drills.get(k), cost(phase, right.union(one), 0).value(), earlier);
+                for (Single other : able) {
+                    pair(other, next);
+                }
+                able.add(next);
+            }
+        }
+
+        /** What two drills cost is at least what the dearer of them does; most pairs need no look into the memory. */
+        private void pair(Single one, Single other) {
+            long least = Math.max(one.here, other.here) + Math.max(one.earlier, other.earlier);
+            long rest = phase == 0 ? 0 : before[phase - 1];
+            if (least + rest >= below) {
+                leaveOut(least, rest);
+                return;
+            }
+            Choice both = Choice.of(one.drill, other.drill);
+            if (model.family[one.drill] != model.family[other.drill] && canShare(both)) {
+                share(both);
             }
         }
 
