@@ -78,6 +78,25 @@ class RightToLeftTest {
     }
 
     @Test
+    void stepsOfABlockInAnotherDirectionAreAListThatAReaderProgramCounts() {
+        ClientHandout both = handout(Paper.A4, false);
+        DrillBlock english = both.drills().get(1);
+        ClientHandout arabicOnly =
+                SampleDocuments.withDrills(both, both.drills().subList(0, 1));
+        int items = english.groups().stream().mapToInt(g -> g.steps().size()).sum()
+                + english.feel().size()
+                + english.notFeel().size();
+
+        assertThat(listItems(both)).isEqualTo(listItems(arabicOnly) + items);
+    }
+
+    private static long listItems(ClientHandout handout) {
+        return PdfProof.structure(print(handout)).stream()
+                .filter(line -> line.strip().equals("LI"))
+                .count();
+    }
+
+    @Test
     void numbersStandInTheDigitsOfThePage() {
         assertThat(ARABIC.say("number", Map.of("value", 26))).isEqualTo("٢٦");
         assertThat(PRINTER.messagesFor("es").say("number", Map.of("value", 26))).isEqualTo("26");
