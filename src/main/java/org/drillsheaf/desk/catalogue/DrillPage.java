@@ -16,7 +16,9 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.drill.BlockView;
 import org.drillsheaf.desk.drill.Draft;
@@ -40,6 +42,8 @@ public final class DrillPage extends BorderPane {
     private static final double NARROW = 58;
     /** Size of the title, in em. */
     private static final double TITLE = 1.4;
+
+    private static final double WIDER_THAN_ANY_WINDOW = 8_000;
 
     /** The sides of a drill. */
     public enum Tab {
@@ -100,9 +104,11 @@ public final class DrillPage extends BorderPane {
         HBox head = new HBox(9, title, status, version, Labels.spring(), undo, redo, keep);
         head.getStyleClass().add("drill-head");
         head.setAlignment(Pos.CENTER_LEFT);
-        title.setMinWidth(0);
+        title.setWrapText(true);
+        title.getStyleClass().add("drill-title");
         status.setMinWidth(USE_PREF_SIZE);
-        version.setMinWidth(0);
+        version.setWrapText(true);
+        version.getStyleClass().add("drill-version");
         HBox tabRow = tabs(list);
         setTop(new VBox(head, tabRow));
         block = new BlockView(model, words);
@@ -126,8 +132,9 @@ public final class DrillPage extends BorderPane {
 
     private HBox tabs(Runnable list) {
         ToggleGroup group = new ToggleGroup();
-        HBox row = new HBox();
-        row.getStyleClass().add("drill-tabs");
+        FlowPane row = new FlowPane();
+        row.setPrefWrapLength(WIDER_THAN_ANY_WINDOW);
+        HBox.setHgrow(row, Priority.ALWAYS);
         for (Tab tab : Tab.values()) {
             ToggleButton button =
                     new ToggleButton(words.text("tab." + tab.name().toLowerCase(Locale.ROOT)));
@@ -139,8 +146,9 @@ public final class DrillPage extends BorderPane {
             row.getChildren().add(button);
         }
         Button back = Buttons.withKey(Buttons.link(words.text("place.drills"), list), "Alt \u2190");
-        row.getChildren().addAll(Labels.spring(), back);
-        return row;
+        HBox all = new HBox(row, back);
+        all.getStyleClass().add("drill-tabs");
+        return all;
     }
 
     /** Shows one side of the drill. Each is made when it is first shown. */

@@ -106,12 +106,11 @@ final class Sheaf extends VBox {
     private Edge edge(int number) {
         Label line = Labels.text("", "second");
         HBox row = new HBox(
-                10,
-                triangle("triangle"),
-                Labels.text(sheets.get(number).name(), "edge-name"),
-                line,
-                Labels.spring(),
-                Labels.key("Ctrl " + (number + 1)));
+                10, triangle("triangle"), Labels.text(sheets.get(number).name(), "edge-name"), line, Labels.spring());
+        boolean allInOneRow = compact && open >= WITH_EDGE;
+        if (!allInOneRow) {
+            row.getChildren().add(Labels.key("Ctrl " + (number + 1)));
+        }
         row.setAlignment(Pos.CENTER_LEFT);
         Button button = new Button();
         button.setGraphic(row);
@@ -129,6 +128,7 @@ final class Sheaf extends VBox {
         row.getChildren().addAll(open().actions());
         row.getChildren().add(Labels.key("Ctrl " + (number + 1)));
         row.getStyleClass().add("open-head");
+        row.setMinHeight(Region.USE_PREF_SIZE); // grows with a summary of several lines
         return row;
     }
 

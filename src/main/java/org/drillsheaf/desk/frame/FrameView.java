@@ -118,6 +118,7 @@ public final class FrameView extends StackPane {
         frame.setTop(top());
         frame.setLeft(rail());
         frame.setBottom(status);
+        setAlignment(frame, Pos.TOP_LEFT); // whatever finds no room, menu and head stay in sight
         getChildren().add(frame);
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         workplace.store().backups().keepMaking(failure -> workplace

@@ -8,6 +8,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.PasswordField;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.Workplace;
@@ -63,13 +64,13 @@ final class BackupsView extends VBox {
         return words.date(time.toLocalDate()) + ", " + words.time(time.toLocalTime());
     }
 
-    private HBox row(Backup backup) {
+    private FlowPane row(Backup backup) {
         Label day = Labels.text(day(backup));
         day.getStyleClass().add("backup-day");
         Label size = Labels.text(words.text("record.size", Math.max(1, backup.bytes() / 1024)), "second");
         Button back = Buttons.small(words.text("record.put-back"), () -> ask(backup));
         back.setAccessibleText(words.text("record.put-back") + ": " + day(backup));
-        HBox row = new HBox(12, day, size, Labels.tag(words.text("record.proved"), "outlined"), back);
+        FlowPane row = new FlowPane(12, 4, day, size, Labels.tag(words.text("record.proved"), "outlined"), back);
         row.setAlignment(Pos.CENTER_LEFT);
         return row;
     }

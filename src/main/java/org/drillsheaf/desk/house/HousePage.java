@@ -6,7 +6,7 @@ import javafx.scene.Parent;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.Workplace;
 import org.drillsheaf.desk.frame.FrameView;
@@ -50,10 +50,11 @@ public final class HousePage implements Page {
         return part;
     }
 
-    private HBox row(String key, javafx.scene.Node field) {
+    /** A name and its field, below each other where there is no room. */
+    private FlowPane row(String key, javafx.scene.Node field) {
         Label label = Labels.prose(words.text(key), "second", "house-name");
         label.setLabelFor(field);
-        HBox row = new HBox(12, label, field);
+        FlowPane row = new FlowPane(12, 4, label, field);
         row.setAlignment(Pos.CENTER_LEFT);
         return row;
     }

@@ -15,7 +15,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.Problems;
@@ -56,7 +56,7 @@ final class LogoView extends VBox {
         Button choose = Buttons.plain(words.text("logo.choose"), this::choose);
         Button remove = Buttons.plain(words.text("logo.remove"), () -> wanted.accept(Optional.empty()));
         removing = Readiness.of(remove);
-        HBox row = new HBox(12, paper, choose, remove);
+        FlowPane row = new FlowPane(12, 6, paper, choose, remove);
         row.setAlignment(Pos.CENTER_LEFT);
         getChildren().addAll(row, Labels.prose(words.text("logo.more"), "small", "second"), told);
         show(Optional.empty());

@@ -205,6 +205,7 @@ public final class PoseView extends BorderPane {
         HBox keys = new HBox(6);
         keys.setAlignment(Pos.CENTER_LEFT);
         keys.setMinWidth(0);
+        keys.getStyleClass().add("pose-keys");
         Map.of("[ ]", "frame", "V", "view", "M", "mirror").entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
                 .forEach(key -> keys.getChildren()

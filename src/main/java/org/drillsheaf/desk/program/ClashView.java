@@ -7,6 +7,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
@@ -18,8 +19,11 @@ import org.drillsheaf.program.ClashSet;
 /** "These cannot hold together": who asked for what, one button to let go, and what comes then. */
 final class ClashView extends VBox {
     private final List<Button> buttons = new ArrayList<>();
+    private final boolean little;
 
-    ClashView(ProgramModel model, Words words, ClashSet clash) {
+    /** @param little whether there is room for one thing beside the other */
+    ClashView(ProgramModel model, Words words, ClashSet clash, boolean little) {
+        this.little = little;
         getStyleClass().add("clash");
         HBox head = new HBox(
                 10,
@@ -38,13 +42,11 @@ final class ClashView extends VBox {
         }
     }
 
-    private HBox row(ProgramModel model, Words words, ClashSet.Member member, int number) {
+    private Region row(ProgramModel model, Words words, ClashSet.Member member, int number) {
         TradeWords trade = model.trade();
-        String asked = trade.say(member.what());
-        Label who = Labels.prose(trade.say(member.who()), "second", "clash-who");
-        Label what = Labels.prose(asked, "heading", "clash-what");
+        String what = trade.say(member.what());
         Button let =
-                Buttons.plain(trade.say(member.remedy()), () -> model.letGo(member, words.text("undo.let-go", asked)));
+                Buttons.plain(trade.say(member.remedy()), () -> model.letGo(member, words.text("undo.let-go", what)));
         let.getStyleClass().add("clash-let");
         if (member.letGo().kind() == ClashSet.Kind.CARRIED) {
             Readiness.of(let).set(java.util.Optional.of(words.text("clash.house-decides")));
@@ -52,9 +54,19 @@ final class ClashView extends VBox {
         buttons.add(let);
         Label then = Labels.prose(trade.say(member.then()), "second");
         HBox.setHgrow(then, Priority.ALWAYS);
-        HBox row = new HBox(Labels.key(Integer.toString(number)), who, what, let, then);
-        row.getStyleClass().add("clash-row");
-        return row;
+        HBox asked = new HBox(
+                Labels.key(Integer.toString(number)),
+                Labels.prose(trade.say(member.who()), "second", "clash-who"),
+                Labels.prose(what, "heading", "clash-what"));
+        HBox remedy = new HBox(let, then);
+        for (HBox part : List.of(asked, remedy)) {
+            part.getStyleClass().add("clash-row");
+        }
+        if (little) {
+            return new VBox(asked, remedy);
+        }
+        asked.getChildren().addAll(List.copyOf(remedy.getChildren()));
+        return asked;
     }
 
     /** Lets go of one, by its number from 1. */

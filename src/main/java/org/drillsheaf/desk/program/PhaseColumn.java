@@ -69,8 +69,8 @@ final class PhaseColumn extends VBox {
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         VBox.setVgrow(scroll, Priority.ALWAYS);
         getChildren().add(scroll);
-        // With little room the drills come first and the gate is scrolled to, but never cut.
-        gate.ifPresent((little && !entries.isEmpty() ? drills : this).getChildren()::add);
+        // A gate has many lines: the drills come first, and it is scrolled to, but never cut.
+        gate.ifPresent((entries.isEmpty() ? this : drills).getChildren()::add);
     }
 
     /** The goals that matter most here and those that fall short; the rest in one line. */

@@ -31,11 +31,17 @@ import org.jspecify.annotations.Nullable;
 
 /** The sheet with the program: phases as columns, each drill with its reason, and what every change costs. */
 public final class ProgramSheet implements Sheet, EntryView.Hands {
+    /** The most that messages take of the height; the rest is for the columns. */
+    private static final double SHARE_OF_MESSAGES = 0.6;
+
+    private static final double SHARE_WITH_LITTLE_ROOM = 0.9;
+
     private final ProgramModel model;
     private final Words words;
     private final IntConsumer open;
     private final BorderPane pane = new BorderPane();
     private final VBox top = new VBox();
+    private final ScrollPane messages = new ScrollPane();
     private final Button sign;
     private final Readiness signing;
     private final List<PhaseColumn> columns = new ArrayList<>();
@@ -52,12 +58,21 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
         this.sign = Buttons.main(words.text("program.sign"), client::sign);
         this.signing = Readiness.of(sign);
         pane.getStyleClass().add("sheet");
-        pane.setTop(top);
+        messages.setContent(top);
+        messages.setFitToWidth(true);
+        messages.setFocusTraversable(false);
+        messages.setMinHeight(0);
+        pane.heightProperty().addListener((of, old, now) -> share());
+        pane.setTop(messages);
         client.evaluation().addListener((of, old, now) -> show());
         client.built().addListener((of, old, now) -> show());
         client.kept().addListener((of, old, now) -> show());
         client.searchIsLong().addListener((of, old, now) -> show());
         show();
+    }
+
+    private void share() {
+        messages.setMaxHeight(pane.getHeight() * (little ? SHARE_WITH_LITTLE_ROOM : SHARE_OF_MESSAGES));
     }
 
     private void show() {
@@ -66,7 +81,7 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
         Optional<ClashSet> clashing = model.client().isBuiltForNow() ? model.clash() : Optional.empty();
         clash = null;
         clashing.ifPresent(c -> {
-            ClashView view = new ClashView(model, words, c);
+            ClashView view = new ClashView(model, words, c, little);
             clash = view;
             top.getChildren().add(view);
             model.shown().ifPresent(s -> top.getChildren().add(kept(s)));
@@ -326,6 +341,8 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
     @Override
     public void compact(boolean now) {
         little = now;
+        share();
+        show();
         model.shown().ifPresent(this::draw);
     }
 

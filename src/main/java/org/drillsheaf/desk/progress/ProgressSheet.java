@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import javafx.geometry.NodeOrientation;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -12,6 +13,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -63,22 +65,17 @@ public final class ProgressSheet implements Sheet {
         all.getChildren().add(Labels.prose(words.text("progress.legend"), "small", "third"));
         LocalDate from = course.stops().get(0).visit().visit().date();
         LocalDate to = course.last().visit().visit().date();
-        GridPane grid = new GridPane();
-        grid.setHgap(28);
-        grid.setVgap(14);
-        grid.setNodeOrientation(
-                javafx.geometry.NodeOrientation.LEFT_TO_RIGHT); // left stays on its own side of the window
-        int row = 0;
-        for (int i = 0; i < lines.size(); row++) {
+        for (int i = 0; i < lines.size(); ) {
             ProgressModel.Line first = lines.get(i);
             boolean pair = i + 1 < lines.size() && lines.get(i + 1).test().equals(first.test());
-            grid.add(chart(first, from, to), 0, row);
+            FlowPane sides = new FlowPane(28, 14, chart(first, from, to));
+            sides.setNodeOrientation(NodeOrientation.LEFT_TO_RIGHT); // left stays on its own side of the window
             if (pair) {
-                grid.add(chart(lines.get(i + 1), from, to), 1, row);
+                sides.getChildren().add(chart(lines.get(i + 1), from, to));
             }
+            all.getChildren().add(sides);
             i += pair ? 2 : 1;
         }
-        all.getChildren().add(grid);
     }
 
     private void change(Course.Change change) {
@@ -157,7 +154,7 @@ public final class ProgressSheet implements Sheet {
                 .add(Labels.prose(words.text("progress.smallest", trade.say(c.smallestChange())), "small", "third")));
         text.getStyleClass().add("chart-words");
         HBox box = new HBox(12, new ChartView(line, from, to, said.toString()), text);
-        box.getStyleClass().add("ruled");
+        box.getStyleClass().addAll("ruled", "chart-box");
         return box;
     }
 

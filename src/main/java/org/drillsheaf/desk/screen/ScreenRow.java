@@ -6,9 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.NodeOrientation;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -96,11 +98,16 @@ final class ScreenRow extends VBox {
         HBox box = new HBox(cell.number());
         box.getStyleClass().add("col-side");
         if (cell.entry().part().isPresent()) {
-            box.getChildren().add(Labels.prose(partName(cell.entry()), "small", "second"));
+            cell.word().setMinWidth(Region.USE_PREF_SIZE);
+            FlowPane words = new FlowPane(6, 0, Labels.text(partName(cell.entry()), "small", "second"), cell.word());
+            words.setPrefWrapLength(1); // below each other where there is no room
+            words.setRowValignment(VPos.CENTER);
+            words.setAlignment(Pos.CENTER_LEFT);
+            HBox.setHgrow(words, Priority.ALWAYS);
+            box.getChildren().add(words);
         } else {
-            box.getChildren().add(cell.strip());
+            box.getChildren().addAll(cell.strip(), cell.word());
         }
-        box.getChildren().add(cell.word());
         return box;
     }
 

@@ -2,13 +2,17 @@ package org.drillsheaf.desk.start;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.PasswordField;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
@@ -27,8 +31,12 @@ public final class StartView extends HBox {
     private static final List<Integer> SCALES = List.of(100, 125, 150, 200);
     private static final int SHORTEST_PASSPHRASE = 8;
 
+    /** In heights of the title, under which the picture makes room. */
+    private static final double LEAST_WIDTH = 38;
+
     private final Words words;
     private final Actions actions;
+    private final Label title;
     private final StackPane told = new StackPane();
     private final VBox column = new VBox();
     private final VBox choices = new VBox(10);
@@ -49,6 +57,7 @@ public final class StartView extends HBox {
     public StartView(Words words, DeskSettings settings, Well picture, Actions actions) {
         this.words = words;
         this.actions = actions;
+        this.title = Labels.prose(words.text("start.title"), "huge");
         getStyleClass().addAll("page", "first");
         column.getStyleClass().add("column");
         choices.getChildren()
@@ -68,16 +77,27 @@ public final class StartView extends HBox {
                                 "start.join.more"));
         told.setAlignment(Pos.CENTER_LEFT);
         column.getChildren()
-                .addAll(
-                        Labels.prose(words.text("start.title"), "huge"),
-                        Labels.prose(words.text("start.more"), "second"),
-                        choices,
-                        told,
-                        looks(settings));
+                .addAll(title, Labels.prose(words.text("start.more"), "second"), choices, told, looks(settings));
         VBox right = new VBox(12, picture, Labels.prose(words.text("start.picture"), "small", "second"));
         right.setAlignment(Pos.CENTER);
         right.getStyleClass().add("first-picture");
-        getChildren().addAll(column, right);
+        StackPane middle = new StackPane(column);
+        ScrollPane scroll = new ScrollPane(middle);
+        scroll.setFitToWidth(true);
+        scroll.setFocusTraversable(false);
+        middle.minHeightProperty()
+                .bind(Bindings.createDoubleBinding(
+                        () -> scroll.getViewportBounds().getHeight(), scroll.viewportBoundsProperty()));
+        getChildren().addAll(scroll, right);
+        widthProperty().addListener((of, before, now) -> arrange(right));
+        title.fontProperty().addListener((of, before, now) -> arrange(right));
+    }
+
+    /** The picture is there only where the words have room beside it. */
+    private void arrange(VBox picture) {
+        boolean roomy = getWidth() >= LEAST_WIDTH * title.getFont().getSize();
+        picture.setVisible(roomy);
+        picture.setManaged(roomy);
     }
 
     private HBox choice(Button button, String more) {
@@ -88,7 +108,7 @@ public final class StartView extends HBox {
         return row;
     }
 
-    private HBox looks(DeskSettings settings) {
+    private FlowPane looks(DeskSettings settings) {
         ComboBox<String> language = new ComboBox<>();
         language.getItems().setAll(Words.LANGUAGES);
         language.setConverter(new Named<>(tag -> words.text("language." + tag)));
@@ -107,18 +127,15 @@ public final class StartView extends HBox {
                 t -> words.text(t == DeskSettings.Theme.LIGHT ? "look.light" : "look.dark"),
                 t -> actions.settings(settings.with(t)));
         theme.take(settings.theme());
-        HBox row = new HBox(
-                10,
-                Labels.text(words.text("look.language"), "second"),
-                language,
-                Labels.spring(),
-                Labels.text(words.text("look.size"), "second"),
-                size,
-                Labels.spring(),
-                Labels.text(words.text("look.theme"), "second"),
-                theme);
+        FlowPane row =
+                new FlowPane(named("look.language", language), named("look.size", size), named("look.theme", theme));
+        row.getStyleClass().addAll("narrow-rule", "looks");
+        return row;
+    }
+
+    private HBox named(String key, Node control) {
+        HBox row = new HBox(10, Labels.text(words.text(key), "second"), control);
         row.setAlignment(Pos.CENTER_LEFT);
-        row.getStyleClass().add("narrow-rule");
         return row;
     }
 
