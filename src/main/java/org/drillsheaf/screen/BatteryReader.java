@@ -114,7 +114,7 @@ public final class BatteryReader {
                             "The test " + id + " has a cut-off but no error of measurement",
                             "Write “errors” with its standard error, population and source");
         }
-        LocalText name = entry.need("name").localText().orElseThrow();
+        LocalText name = words(entry, "name");
         return Optional.of(new MovementTest(
                 id,
                 new MovementTest.Names(
@@ -133,11 +133,20 @@ public final class BatteryReader {
                 entry.items("bars").stream().map(BatteryReader::bar).toList(),
                 entry.get("cares").map(BatteryReader::texts).orElse(Map.of()),
                 new MovementTest.Method(
-                        entry.text("sign"), texts(entry, "steps"), entry.text("ends"), entry.text("doubts")),
+                        words(entry, "sign"),
+                        entry.items("steps").stream()
+                                .flatMap(n -> n.localText().stream())
+                                .toList(),
+                        words(entry, "ends"),
+                        entry.get("doubts").flatMap(YamlNode::localText)),
                 entry.get("goal").flatMap(YamlNode::text),
                 entry.get("stand-in").map(BatteryReader::standIn),
                 List.of(source(entry.need("source"))),
                 entry.get("pose")));
+    }
+
+    private static LocalText words(Layered entry, String key) {
+        return entry.need(key).localText().orElseThrow();
     }
 
     private static List<MeasurementError> errors(Layered entry) {

@@ -198,7 +198,7 @@ record MeasurementReader(MovementTest test, LocalDate date, Problems problems) {
                     test.id() + " of " + Shown.number(value) + test.unit().suffix() + " cannot be true",
                     "Check sign and decimal point; it lies between " + Shown.number(test.lowest()) + " and "
                             + Shown.number(test.highest()) + ". Sign: "
-                            + test.method().sign().replaceFirst("\\.$", ""));
+                            + test.method().sign().english().replaceFirst("\\.$", ""));
             return Optional.empty();
         }
         if (BigDecimal.valueOf(value).remainder(test.step()).signum() != 0) {

@@ -62,7 +62,7 @@ public record MovementTest(
      * @param ends what ends the measurement; the value is read there
      * @param doubts what a coach should know about the numbers
      */
-    public record Method(String sign, List<String> steps, String ends, String doubts) {
+    public record Method(LocalText sign, List<LocalText> steps, LocalText ends, Optional<LocalText> doubts) {
         public Method {
             steps = List.copyOf(steps);
         }

@@ -22,6 +22,8 @@ import org.drillsheaf.YamlNode;
 import org.drillsheaf.drill.safety.Measure;
 import org.drillsheaf.program.Vocabulary;
 import org.drillsheaf.program.VocabularyReader;
+import org.drillsheaf.screen.Bar;
+import org.drillsheaf.screen.MovementTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -112,6 +114,27 @@ class SayingsTest {
         HOUSE.reading().battery().tests().values().forEach(t -> assertThat(
                         t.nameByLanguage().has(language))
                 .as(t.id())
+                .isTrue());
+    }
+
+    /** The window speaks English and Spanish; other languages may lack what only a coach reads there. */
+    @Test
+    void howATestIsTakenAndWhyItIsNotIsThereInTheLanguagesOfTheWindow() {
+        HOUSE.reading().battery().tests().values().forEach(test -> {
+            MovementTest.Method method = test.method();
+            assertThat(Stream.of(
+                                    method.steps().stream(),
+                                    Stream.of(method.sign(), method.ends()),
+                                    method.doubts().stream(),
+                                    test.cares().values().stream(),
+                                    test.bars().stream().map(Bar::reason))
+                            .flatMap(all -> all))
+                    .as(test.id())
+                    .allMatch(text -> text.has("en") && text.has("es"));
+        });
+        HOUSE.reading().safetyGate().questions().forEach(q -> assertThat(
+                        q.action().has("es") && q.concern().has("es"))
+                .as(q.id())
                 .isTrue());
     }
 

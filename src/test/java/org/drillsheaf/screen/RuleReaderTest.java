@@ -107,7 +107,7 @@ class RuleReaderTest {
         assertThat(House.RULES.battery().tests().values()).allSatisfy(t -> {
             assertThat(t.sources()).isNotEmpty();
             assertThat(t.method().steps()).isNotEmpty();
-            assertThat(t.method().sign()).isNotBlank();
+            assertThat(t.method().sign().english()).isNotBlank();
             assertThat(t.names().client().byLanguage()).containsKeys("en", "es");
         });
         assertThat(House.RULES.battery().tests().values().stream()

@@ -7,10 +7,12 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import org.drillsheaf.LocalText;
 import org.drillsheaf.Side;
 import org.drillsheaf.desk.client.Evaluation;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.picture.Well;
+import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.screen.FindingStrip;
 import org.drillsheaf.screen.MovementTest;
@@ -49,11 +51,12 @@ final class HowToView extends VBox {
             getChildren().add(well);
         }
         int number = 1;
-        for (String step : test.method().steps()) {
-            HBox line = new HBox(6, Labels.text(number++ + ".", "second"), Labels.prose(step));
+        TradeWords trade = model.trade();
+        for (LocalText step : test.method().steps()) {
+            HBox line = new HBox(6, Labels.text(number++ + ".", "second"), Labels.prose(trade.words(step)));
             getChildren().add(line);
         }
-        getChildren().add(Labels.prose(test.method().ends(), "second"));
+        getChildren().add(Labels.prose(trade.words(test.method().ends()), "second"));
         facts(entry);
         marks(entry);
         legend();
@@ -66,7 +69,7 @@ final class HowToView extends VBox {
         grid.setVgap(3);
         grid.getStyleClass().add("narrow-rule");
         int row = 0;
-        fact(grid, row++, "how-to.sign", test.method().sign());
+        fact(grid, row++, "how-to.sign", model.trade().words(test.method().sign()));
         Optional<FindingStrip> strip = model.state(entry).strip();
         if (strip.isPresent()) {
             fact(grid, row++, "how-to.cutoff", strip.get().cutoffWords());
@@ -76,8 +79,12 @@ final class HowToView extends VBox {
         if (before.isPresent()) {
             fact(grid, row++, "how-to.before", model.last(test));
         }
-        if (!test.method().doubts().isEmpty()) {
-            fact(grid, row, "how-to.doubts", test.method().doubts());
+        if (test.method().doubts().isPresent()) {
+            fact(
+                    grid,
+                    row,
+                    "how-to.doubts",
+                    model.trade().words(test.method().doubts().get()));
         }
         getChildren().add(grid);
     }

@@ -1,5 +1,6 @@
 package org.drillsheaf.desk.words;
 
+import org.drillsheaf.LocalText;
 import org.drillsheaf.drill.Phase;
 import org.drillsheaf.program.Vocabulary;
 import org.drillsheaf.saying.Saying;
@@ -23,6 +24,11 @@ public final class TradeWords {
 
     public String say(Saying saying) {
         return speech.say(saying);
+    }
+
+    /** Words of the house's files. */
+    public String words(LocalText text) {
+        return say(Saying.own(text));
     }
 
     /** The saying as a sentence begins. */
