@@ -93,7 +93,7 @@ public final class Screenshots {
         desk.type("wall march");
         desk.press(KeyCode.DOWN);
         desk.untilSeen("Words and tags");
-        Photographer.pause(6000);
+        desk.untilSeen("The real page");
         photographer.inAllLooks("drill");
         desk.click("Pose and picture");
         Photographer.pause(4000);

@@ -145,6 +145,7 @@ public final class DrillForm extends ScrollPane {
         TextField level = fields.number(model.name("level"), () -> model.text("/level"), t -> model.set("/level", t));
         Label levelName = Labels.text(model.name("level"), "second");
         levelName.setLabelFor(level);
+        levelName.setMinWidth(USE_PREF_SIZE);
         HBox both = new HBox(8, family, levelName, level);
         both.setAlignment(Pos.CENTER_LEFT);
         add("family", both, family);

@@ -2,14 +2,12 @@ package org.drillsheaf.desk.incoming;
 
 import java.io.File;
 import java.nio.file.Path;
-import java.text.Bidi;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import javafx.geometry.NodeOrientation;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.control.Button;
@@ -235,12 +233,7 @@ public final class ImportView extends BorderPane {
                     Labels.prose(field.field(), "second"),
                     Labels.prose(FieldChange.shown(field.old())),
                     Labels.prose(FieldChange.shown(field.fresh()), "bold"));
-            cells.forEach(cell -> {
-                GridPane.setValignment(cell, VPos.TOP);
-                if (!new Bidi(cell.getText(), Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT).baseIsLeftToRight()) {
-                    cell.setNodeOrientation(NodeOrientation.RIGHT_TO_LEFT); // else its lines break in the wrong order
-                }
-            });
+            cells.forEach(cell -> GridPane.setValignment(cell, VPos.TOP));
             grid.addRow(row++, cells.toArray(new Label[0]));
         }
         return grid;

@@ -64,6 +64,7 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
         messages.setMinHeight(0);
         pane.heightProperty().addListener((of, old, now) -> share());
         pane.setTop(messages);
+        pane.setMinHeight(0); // messages that find no room are scrolled; they never push the edges of the sheets away
         client.evaluation().addListener((of, old, now) -> show());
         client.built().addListener((of, old, now) -> show());
         client.kept().addListener((of, old, now) -> show());

@@ -99,7 +99,8 @@ final class ScreenRow extends VBox {
         box.getStyleClass().add("col-side");
         if (cell.entry().part().isPresent()) {
             cell.word().setMinWidth(Region.USE_PREF_SIZE);
-            FlowPane words = new FlowPane(6, 0, Labels.text(partName(cell.entry()), "small", "second"), cell.word());
+            FlowPane words = new FlowPane(
+                    6, 0, Labels.text(partName(cell.entry()), "small", "second", "part-name"), cell.word());
             words.setPrefWrapLength(1); // below each other where there is no room
             words.setRowValignment(VPos.CENTER);
             words.setAlignment(Pos.CENTER_LEFT);
