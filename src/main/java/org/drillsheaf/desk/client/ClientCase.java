@@ -170,11 +170,12 @@ public final class ClientCase implements AutoCloseable {
         return draft.get().visit(visit.get());
     }
 
-    /** Whether the program stands for what is typed now. */
+    /** Whether the program stands for what is typed now; not yet while a change is still being read. */
     public boolean isBuiltForNow() {
         return built.get().isPresent()
                 && evaluation.get().isPresent()
-                && built.get().get().of() == evaluation.get().get();
+                && built.get().get().of() == evaluation.get().get()
+                && evaluation.get().get().draft().equals(draft.get());
     }
 
     /** Changes the chosen visit. */
