@@ -8,12 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drillsheaf.Side;
 import org.drillsheaf.course.ClientVisit;
 import org.drillsheaf.course.Course;
 import org.drillsheaf.desk.client.ClientCase;
 import org.drillsheaf.desk.client.Evaluation;
 import org.drillsheaf.desk.words.TradeWords;
+import org.drillsheaf.saying.Saying;
 import org.drillsheaf.screen.Finding;
 import org.drillsheaf.screen.FindingKind;
 import org.drillsheaf.screen.FindingStrip;
@@ -122,17 +124,21 @@ public final class ScreenModel {
         return client.evaluation().get().flatMap(Evaluation::visit).flatMap(ClientVisit::before);
     }
 
+    private String numbers(MovementTest test, Measurement taken) {
+        Stream<Double> numbers = test.norm() instanceof Norm.Pair pair
+                ? pair.parts().stream()
+                        .flatMap(p -> Optional.ofNullable(taken.parts().get(p.id())).stream())
+                : taken.value().stream();
+        return numbers.map(number -> trade().say(Saying.amount(number, ""))).collect(Collectors.joining(" · "));
+    }
+
     /** Last time's values of a test, left and right. */
     public String last(MovementTest test) {
         return readingBefore()
                 .map(r -> ScreenEntry.of(test).stream()
                         .map(e -> finding(r, e))
                         .flatMap(Optional::stream)
-                        .map(f -> trade().say(f.values())
-                                .replaceAll("[^−\\d., ]", "")
-                                .replaceAll("[, ]+", " ")
-                                .strip()
-                                .replace(" ", " · "))
+                        .map(f -> f.measurement().map(m -> numbers(test, m)).orElse(""))
                         .distinct()
                         .collect(Collectors.joining(" · ")))
                 .orElse("");
