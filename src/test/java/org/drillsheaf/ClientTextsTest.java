@@ -20,11 +20,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ClientTextsTest {
     private static final Set<String> LANGUAGES = Set.of("en", "es", "ar");
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{[^}]*}");
-    /** Keys that only the coach reads: what a word means in the trade, and the questions that settings ask. */
+    /** Keys that only the coach reads: what a word means in the trade, the questions that settings ask, how a test is taken. */
     private static final Map<String, Set<String>> OF_THE_COACH = Map.of(
             "goals", Set.of("meaning"),
             "positions", Set.of("meaning"),
-            "conditions", Set.of("meaning", "settings"));
+            "conditions", Set.of("meaning", "settings"),
+            "tests", Set.of("name", "sign", "steps", "ends", "doubts", "bars", "cares"),
+            "red-flags", Set.of("concern", "action"));
 
     @ParameterizedTest
     @ValueSource(
@@ -40,6 +42,19 @@ class ClientTextsTest {
                     .as("%s in %s", text, language)
                     .isEqualTo(placeholders(byLanguage.getOrDefault("en", ""))));
         });
+    }
+
+    /** The window of a coach speaks English or Spanish. */
+    @ParameterizedTest
+    @ValueSource(strings = {"tests", "red-flags"})
+    void whatTheCoachReadsWhileScreeningIsThereInEnglishAndSpanish(String vocabulary) throws IOException {
+        List<YamlNode> texts = new ArrayList<>();
+        collect(read(vocabulary), Set.of(), texts);
+
+        assertThat(texts).hasSizeGreaterThan(40).allSatisfy(text -> assertThat(
+                        text.localText().orElseThrow().byLanguage())
+                .as(text.toString())
+                .containsKeys("en", "es"));
     }
 
     private static Set<String> placeholders(String text) {

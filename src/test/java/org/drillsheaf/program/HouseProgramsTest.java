@@ -17,6 +17,7 @@ import org.drillsheaf.drill.Dose;
 import org.drillsheaf.drill.Drill;
 import org.drillsheaf.drill.Phase;
 import org.drillsheaf.drill.safety.ClientSafety;
+import org.drillsheaf.saying.English;
 import org.drillsheaf.screen.NextStep;
 import org.drillsheaf.screen.Reading;
 import org.junit.jupiter.api.Test;
@@ -274,7 +275,7 @@ class HouseProgramsTest {
 
             Entry entry = program.entry(Phase.RESTORE, id).orElseThrow();
             assertThat(entry.pinned()).contains(Pin.Kind.MUST_HAVE);
-            assertThat(entry.reasons().get(0)).isEqualTo("the coach pinned it: taught today");
+            assertThat(English.said(entry.reasons().get(0))).isEqualTo("the coach pinned it: taught today");
         }
     }
 
