@@ -48,6 +48,9 @@ public record Messages(String language, boolean rightToLeft, Map<String, String>
         if (phrase == null) {
             throw new IllegalArgumentException("no phrase “" + key + "” in the language “" + language + "”");
         }
+        if (isPlain(phrase)) {
+            return phrase;
+        }
         MessageFormat format = new MessageFormat(phrase, locale());
         Set<String> missing = new TreeSet<>(format.getArgumentNames());
         missing.removeAll(values.keySet());
@@ -55,6 +58,11 @@ public record Messages(String language, boolean rightToLeft, Map<String, String>
             throw new IllegalArgumentException("the phrase “" + key + "” needs " + String.join(", ", missing));
         }
         return format.format(values);
+    }
+
+    /** Nothing in it is anything but words; most names of things are so. */
+    private static boolean isPlain(String phrase) {
+        return phrase.indexOf('{') < 0 && phrase.indexOf('\'') < 0;
     }
 
     /** The language with the digits that its pages use; some languages are at home with two kinds. */

@@ -28,11 +28,11 @@ public final class Readiness {
 
     /** @param why one sentence; empty when the button is ready */
     public void set(Optional<String> why) {
-        reason = why;
-        button.getStyleClass().remove("not-ready");
-        if (why.isPresent()) {
-            button.getStyleClass().add("not-ready");
+        if (reason.equals(why)) {
+            return;
         }
+        reason = why;
+        StyleClass.set(button, "not-ready", why.isPresent());
         button.setAccessibleHelp(why.orElse(null));
         button.setTooltip(why.map(Tooltip::new).orElse(null));
     }

@@ -17,6 +17,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.client.ClientCase;
 import org.drillsheaf.desk.client.Sheet;
+import org.drillsheaf.desk.client.WhileOpen;
 import org.drillsheaf.desk.frame.Page;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
@@ -47,6 +48,7 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
     private final List<PhaseColumn> columns = new ArrayList<>();
     private @Nullable ClashView clash;
     private @Nullable Program drawn;
+    private final WhileOpen whileOpen;
     private Optional<EntryView> selected = Optional.empty();
     private boolean waitsForEntries;
     private boolean little;
@@ -65,11 +67,17 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
         pane.heightProperty().addListener((of, old, now) -> share());
         pane.setTop(messages);
         pane.setMinHeight(0); // messages that find no room are scrolled; they never push the edges of the sheets away
-        client.evaluation().addListener((of, old, now) -> show());
-        client.built().addListener((of, old, now) -> show());
-        client.kept().addListener((of, old, now) -> show());
-        client.searchIsLong().addListener((of, old, now) -> show());
-        show();
+        client.evaluation().addListener((of, old, now) -> changed());
+        client.built().addListener((of, old, now) -> changed());
+        client.kept().addListener((of, old, now) -> changed());
+        client.searchIsLong().addListener((of, old, now) -> changed());
+        signing.set(notReady());
+        whileOpen = new WhileOpen(pane, this::show);
+    }
+
+    private void changed() {
+        signing.set(notReady());
+        whileOpen.changed();
     }
 
     private void share() {
@@ -77,7 +85,6 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
     }
 
     private void show() {
-        signing.set(notReady());
         top.getChildren().clear();
         Optional<ClashSet> clashing = model.client().isBuiltForNow() ? model.clash() : Optional.empty();
         clash = null;
@@ -343,8 +350,8 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
     public void compact(boolean now) {
         little = now;
         share();
-        show();
-        model.shown().ifPresent(this::draw);
+        drawn = null;
+        whileOpen.changed();
     }
 
     @Override

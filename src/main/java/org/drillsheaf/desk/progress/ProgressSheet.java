@@ -22,6 +22,7 @@ import org.drillsheaf.client.PracticeLog;
 import org.drillsheaf.course.Course;
 import org.drillsheaf.desk.client.ClientCase;
 import org.drillsheaf.desk.client.Sheet;
+import org.drillsheaf.desk.client.WhileOpen;
 import org.drillsheaf.desk.frame.Page;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
@@ -48,8 +49,8 @@ public final class ProgressSheet implements Sheet {
         scroll.setFitToWidth(true);
         scroll.getStyleClass().add("sheet");
         scroll.setAccessibleText(words.text("sheet.progress"));
-        client.evaluation().addListener((of, old, now) -> show());
-        show();
+        WhileOpen whileOpen = new WhileOpen(scroll, this::show);
+        client.evaluation().addListener((of, old, now) -> whileOpen.changed());
     }
 
     private void show() {

@@ -24,6 +24,7 @@ import javafx.scene.layout.VBox;
 import org.drillsheaf.course.Course;
 import org.drillsheaf.desk.client.ClientCase;
 import org.drillsheaf.desk.client.Sheet;
+import org.drillsheaf.desk.client.WhileOpen;
 import org.drillsheaf.desk.frame.Page;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
@@ -67,8 +68,8 @@ public final class ReadingSheet implements Sheet {
         columns = new HBox();
         compact(false);
         columns.getStyleClass().add("sheet");
-        client.evaluation().addListener((of, old, now) -> show());
-        show();
+        WhileOpen whileOpen = new WhileOpen(columns, this::show);
+        client.evaluation().addListener((of, old, now) -> whileOpen.changed());
     }
 
     private ScrollPane column(Region content, double share) {

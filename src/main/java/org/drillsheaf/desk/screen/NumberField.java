@@ -9,6 +9,7 @@ import javafx.scene.control.TextFormatter;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.StackPane;
 import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.look.StyleClass;
 
 /** A field for one number of the screen. Takes digits, one minus, point or comma; letters are keys of the sheet. */
 final class NumberField extends StackPane {
@@ -93,9 +94,6 @@ final class NumberField extends StackPane {
     }
 
     void wrong(boolean isWrong) {
-        field.getStyleClass().remove("wrong");
-        if (isWrong) {
-            field.getStyleClass().add("wrong");
-        }
+        StyleClass.set(field, "wrong", isWrong);
     }
 }

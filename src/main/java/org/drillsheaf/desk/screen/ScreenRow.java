@@ -18,6 +18,7 @@ import javafx.scene.layout.VBox;
 import org.drillsheaf.Side;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.look.Segments;
+import org.drillsheaf.desk.look.StyleClass;
 import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.screen.FindingKind;
@@ -250,17 +251,17 @@ final class ScreenRow extends VBox {
             }
             cell.number().pain(state.painful());
             cell.strip().show(state.strip(), state.value(), state.before());
-            cell.word().getStyleClass().remove("limited");
             cell.word()
                     .setText(
                             cell.entry().part().isPresent() && cell != cells.get(cells.size() - 1)
                                     ? ""
                                     : state.kindWords());
-            if (state.kind()
-                    .filter(k -> k == FindingKind.LIMITED || k == FindingKind.PAINFUL)
-                    .isPresent()) {
-                cell.word().getStyleClass().add("limited");
-            }
+            StyleClass.set(
+                    cell.word(),
+                    "limited",
+                    state.kind()
+                            .filter(k -> k == FindingKind.LIMITED || k == FindingKind.PAINFUL)
+                            .isPresent());
             cell.number().field().setAccessibleHelp(state.words());
         }
         // A finding with a further word needs the room beside it.
@@ -327,9 +328,6 @@ final class ScreenRow extends VBox {
     }
 
     void current(boolean isCurrent) {
-        line.getStyleClass().remove("current");
-        if (isCurrent) {
-            line.getStyleClass().add("current");
-        }
+        StyleClass.set(line, "current", isCurrent);
     }
 }

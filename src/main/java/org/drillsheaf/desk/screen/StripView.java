@@ -28,10 +28,12 @@ final class StripView extends Region {
 
     /** @param before the value of the visit before */
     void show(Optional<FindingStrip> strip, OptionalDouble value, OptionalDouble before) {
-        this.scale = strip;
-        this.now = value;
-        this.before = before;
-        requestLayout();
+        if (!scale.equals(strip) || !now.equals(value) || !this.before.equals(before)) {
+            this.scale = strip;
+            this.now = value;
+            this.before = before;
+            requestLayout();
+        }
     }
 
     @Override
