@@ -9,6 +9,8 @@ import java.lang.reflect.Proxy;
 import java.time.Instant;
 import java.util.Date;
 import java.util.Optional;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.xml.XMLConstants;
@@ -31,7 +33,7 @@ import org.xml.sax.helpers.DefaultHandler;
 
 /**
  * Sets a page description (XSL-FO) as a tagged PDF. Safe for several threads: each document gets a factory of its own, which
- * costs nothing measurable and keeps the pictures of two documents apart.
+ * costs nothing measurable and keeps the pictures of two documents apart, and settings that no other uses meanwhile.
  */
 final class PageSetter {
     /** Kept here because a logger that nobody holds forgets its level. */
@@ -44,15 +46,25 @@ final class PageSetter {
         FONT_TABLES_LOG.setLevel(Level.OFF);
     }
 
-    private final FopFactoryConfig settings;
+    private final FontFiles fonts;
+    /**
+     * Settings that no document uses at the moment. Two documents never share one: a tree of settings is read lazily and is not
+     * safe for two readers, and the second one misses fonts.
+     */
+    private final Queue<FopFactoryConfig> idle = new ConcurrentLinkedQueue<>();
+
+    PageSetter(FontFiles fonts) {
+        this.fonts = fonts;
+        idle.add(settings(fonts));
+    }
 
     @SuppressWarnings("deprecation") // the only way to a configuration whose image manager can be replaced
-    PageSetter(FontFiles fonts) {
+    static FopFactoryConfig settings(FontFiles fonts) {
         try (InputStream file = PageSetter.class.getResourceAsStream("page-setter.xml")) {
             if (file == null) {
                 throw new IllegalStateException("page-setter.xml is missing beside " + PageSetter.class);
             }
-            settings = new FopConfParser(
+            return new FopConfParser(
                             file,
                             EnvironmentalProfileFactory.createRestrictedIO(
                                     LockedResources.BASE, new LockedResources(fonts)))
@@ -72,8 +84,9 @@ final class PageSetter {
     Optional<byte[]> set(String template, String page, PictureShelf pictures, Instant created, Problems problems) {
         ByteArrayOutputStream pdf = new ByteArrayOutputStream(1 << 17);
         Problems found = new Problems();
+        FopFactoryConfig settings = Optional.ofNullable(idle.poll()).orElseGet(() -> settings(fonts));
         try {
-            FopFactory factory = factory(pictures);
+            FopFactory factory = factory(settings, pictures);
             FOUserAgent agent = factory.newFOUserAgent();
             agent.setCreationDate(Date.from(created));
             agent.setProducer("Drillsheaf");
@@ -96,6 +109,8 @@ final class PageSetter {
             told(found, template, e);
         } catch (IOException | ParserConfigurationException e) {
             throw new IllegalStateException("a page in memory cannot fail to be read", e);
+        } finally {
+            idle.add(settings);
         }
         problems.addAll(found.all());
         return found.hasErrors() ? Optional.empty() : Optional.of(pdf.toByteArray());
@@ -116,7 +131,7 @@ final class PageSetter {
         return line.endsWith(".") ? line.substring(0, line.length() - 1) : line;
     }
 
-    FopFactory factory(PictureShelf pictures) {
+    static FopFactory factory(FopFactoryConfig settings, PictureShelf pictures) {
         return FopFactory.newInstance(withImages(settings, PaintedImages.managerFor(pictures)));
     }
 

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.fop.apps.FOUserAgent;
 import org.apache.fop.apps.FopFactory;
+import org.apache.fop.apps.FopFactoryConfig;
 import org.apache.fop.apps.MimeConstants;
 import org.drillsheaf.Problems;
 import org.drillsheaf.YamlNode;
@@ -94,7 +95,7 @@ public class PressBenchmark {
         byte[] raw;
         DocumentMaker maker;
         DocumentOrder order;
-        private final PageSetter setter = new PageSetter(new FontFiles());
+        private final FopFactoryConfig settings = PageSetter.settings(new FontFiles());
 
         @Setup
         public void prepare() throws IOException {
@@ -145,7 +146,7 @@ public class PressBenchmark {
         /** Sets the lines and pages and goes no further: no pictures, no fonts in it, no PDF. */
         void layOut() {
             try {
-                FopFactory factory = setter.factory(blank.pictures());
+                FopFactory factory = PageSetter.factory(settings, blank.pictures());
                 FOUserAgent agent = factory.newFOUserAgent();
                 agent.getEventBroadcaster().addEventListener(event -> {});
                 XMLReader reader = PageSetter.reader();
