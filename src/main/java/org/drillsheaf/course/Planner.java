@@ -2,8 +2,6 @@ package org.drillsheaf.course;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.drillsheaf.program.BuildResult;
@@ -12,6 +10,7 @@ import org.drillsheaf.program.KnownAnswers;
 import org.drillsheaf.program.Needs;
 import org.drillsheaf.program.Offers;
 import org.drillsheaf.program.Program;
+import org.drillsheaf.program.Remembered;
 import org.drillsheaf.program.Undecided;
 
 /**
@@ -24,15 +23,7 @@ public final class Planner {
     private static final int JUDGED = 4;
 
     private final Knowledge knowledge;
-    private final Map<Needs, BuildResult> built = new LinkedHashMap<>(32, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Needs, BuildResult> eldest) {
-            return size() > REMEMBERED;
-        }
-    };
-
+    private final Remembered<Needs, BuildResult> built = new Remembered<>(REMEMBERED);
     private final KnownAnswers answers = new KnownAnswers(REMEMBERED);
     /** The last first. */
     private final Deque<Offers> judged = new ArrayDeque<>();
@@ -76,20 +67,13 @@ public final class Planner {
     }
 
     private BuildResult build(Needs needs, BooleanSupplier stopAsked) {
-        synchronized (built) {
-            BuildResult known = built.get(needs);
-            if (known != null) {
-                return known;
-            }
-        }
-        Builder builder = knowledge.builder().knowing(answers).stoppedBy(stopAsked);
-        BuildResult result = builder.build(needs, offers(needs, builder));
-        if (!isStopped(result)) {
-            synchronized (built) {
-                built.put(needs, result);
-            }
-        }
-        return result;
+        return built.to(
+                needs,
+                () -> {
+                    Builder builder = knowledge.builder().knowing(answers).stoppedBy(stopAsked);
+                    return builder.build(needs, offers(needs, builder));
+                },
+                result -> !isStopped(result));
     }
 
     private Offers offers(Needs needs, Builder builder) {

@@ -1,7 +1,5 @@
 package org.drillsheaf.program;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.function.Supplier;
 import org.drillsheaf.program.build.Answer;
 import org.drillsheaf.program.build.BuildTask;
@@ -11,35 +9,15 @@ import org.drillsheaf.program.build.BuildTask;
  * but nothing that the builder is asked. Safe for several threads.
  */
 public final class KnownAnswers {
-    private final int most;
-    private final Map<BuildTask, Answer> known = new LinkedHashMap<>(32, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<BuildTask, Answer> eldest) {
-            return size() > most;
-        }
-    };
+    private final Remembered<BuildTask, Answer> known;
 
     /** @param most how many are remembered, those asked for last */
     public KnownAnswers(int most) {
-        this.most = most;
+        known = new Remembered<>(most);
     }
 
     /** The answer that is remembered, or a new one; one that was stopped is not remembered. */
     Answer to(BuildTask task, Supplier<Answer> search) {
-        synchronized (known) {
-            Answer answer = known.get(task);
-            if (answer != null) {
-                return answer;
-            }
-        }
-        Answer answer = search.get();
-        if (!answer.stopped()) {
-            synchronized (known) {
-                known.put(task, answer);
-            }
-        }
-        return answer;
+        return known.to(task, search, answer -> !answer.stopped());
     }
 }

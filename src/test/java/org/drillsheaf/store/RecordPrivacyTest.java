@@ -13,8 +13,6 @@ import java.util.stream.Stream;
 import org.drillsheaf.store.sql.Passphrase;
 import org.drillsheaf.store.sql.StoreAddress;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.DisabledOnOs;
-import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Nobody who finds the files, the logs or the temporary files of a desk reads a client's or a coach's name there. */
@@ -54,7 +52,6 @@ final class RecordPrivacyTest {
     }
 
     @Test
-    @DisabledOnOs(OS.WINDOWS)
     void onlyTheOwnerMayReadTheFileAndItsBackups() throws Exception {
         StoreAddress.File file = (StoreAddress.File) Engines.FILE.address(folder);
         try (Passphrase passphrase = Engines.passphrase();
