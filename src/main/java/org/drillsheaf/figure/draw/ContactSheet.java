@@ -25,7 +25,7 @@ public final class ContactSheet {
         this.pageHeight = pageHeight;
     }
 
-    /** Pictures that stay together in one row, for example the keyframes of a drill. */
+    /** Pictures that stay together in one row, for example the keyframes of a drill; what is wider than a page goes on below. */
     public record Entry(String caption, List<Drawing> pictures) {
         public Entry {
             pictures = List.copyOf(pictures);
@@ -43,6 +43,12 @@ public final class ContactSheet {
     private void add(Entry entry) {
         double width =
                 entry.pictures.stream().mapToDouble(d -> d.widthMm() + GAP).sum() - GAP;
+        if (width > pageWidth - 2 * MARGIN && entry.pictures.size() > 1) {
+            int last = entry.pictures.size() - 1;
+            add(new Entry(entry.caption, entry.pictures.subList(0, last)));
+            add(new Entry(entry.caption, entry.pictures.subList(last, last + 1)));
+            return;
+        }
         double height =
                 entry.pictures.stream().mapToDouble(Drawing::heightMm).max().orElse(0) + CAPTION_SPACE;
         GlyphOutlines.Text caption = letters.text(entry.caption, CAPTION);
