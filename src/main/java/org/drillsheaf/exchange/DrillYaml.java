@@ -86,13 +86,21 @@ public final class DrillYaml {
     /** Quoted wherever it would read as anything but a text; a day is plain, as the catalogue writes it. */
     private static ScalarNode text(String text) {
         boolean isDay = text.matches("\\d{4}-\\d{2}-\\d{2}");
-        boolean isLine = text.contains("\n");
+        boolean needsEscapes = text.chars().anyMatch(DrillYaml::isBreakOrControl);
         return new ScalarNode(
                 isDay ? Tag.TIMESTAMP : Tag.STR,
                 text,
                 null,
                 null,
-                isLine ? ScalarStyle.DOUBLE_QUOTED : ScalarStyle.PLAIN);
+                needsEscapes ? ScalarStyle.DOUBLE_QUOTED : ScalarStyle.PLAIN);
+    }
+
+    /** Every character YAML takes for a line's end, also those that are not one in Java: unescaped, they read as spaces. */
+    private static boolean isBreakOrControl(int character) {
+        return Character.isISOControl(character)
+                || character == '\u2028'
+                || character == '\u2029'
+                || character == '\uFEFF';
     }
 
     private static Tag tag(JsonNode json) {

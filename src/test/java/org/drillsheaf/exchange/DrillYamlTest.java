@@ -13,6 +13,8 @@ import net.jqwik.api.Property;
 import org.drillsheaf.Problems;
 import org.drillsheaf.YamlNode;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A drill that is written as YAML reads as it was. */
 class DrillYamlTest {
@@ -47,6 +49,17 @@ class DrillYamlTest {
                         tags: {held-weight-kg: 0.5, quick: true}
                         stop: []
                         """);
+    }
+
+    /** YAML breaks lines where few programs do; pasted text brings them along. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"\u0085", "a\u0085b", "a \u0085 b", "a\u2028b", "\u2029a", "a\u0085\n\u0085", "\u0085a: b #"})
+    void theRareBreaksOfALineComeBack(String text) {
+        ObjectNode drill = MAPPER.createObjectNode().put("id", "a").put("reason", text);
+        drill.putObject("name").put("en", text);
+
+        assertThat(parse(DrillYaml.write(drill)).json()).isEqualTo(drill);
     }
 
     @Property(tries = 300)
