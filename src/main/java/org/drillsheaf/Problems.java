@@ -1,11 +1,15 @@
 package org.drillsheaf;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
-/** Collects problems while something is read, so that a user sees all of them at once. Not safe for several threads. */
+/**
+ * Collects problems while something is read, so that a user sees all of them at once, and each of them once: a part
+ * that several readers look at is wrong only once. Not safe for several threads.
+ */
 public final class Problems {
-    private final List<Problem> found = new ArrayList<>();
+    private final Set<Problem> found = new LinkedHashSet<>();
 
     public void add(Problem problem) {
         found.add(problem);
@@ -27,7 +31,7 @@ public final class Problems {
         return found.isEmpty();
     }
 
-    /** Everything found so far, in the order it was found. */
+    /** Everything found so far, in the order it was first found. */
     public List<Problem> all() {
         return List.copyOf(found);
     }

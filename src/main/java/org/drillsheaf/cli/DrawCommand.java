@@ -174,8 +174,8 @@ final class DrawCommand implements Callable<Integer> {
         String kind = kind(List.of("svg", "png"));
         Problems problems = new Problems();
         List<DrillPictures.Named> drawn = pictures.draw(source, problems);
-        report(problems);
         BadInput.stopAtErrors(problems);
+        report(problems);
         if (drawn.isEmpty()) {
             throw BadInput.because(
                     source.file(), "There is no such keyframe", "Leave --keyframe out to see which ones");

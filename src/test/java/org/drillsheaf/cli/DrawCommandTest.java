@@ -89,6 +89,17 @@ class DrawCommandTest {
     }
 
     @Test
+    void anAngleBeyondWhatABodyCanDoIsToldOnceAndNothingIsDrawn() throws IOException {
+        Path pose = Files.writeString(folder.resolve("pose.yaml"), POSE + "joints: {knee: {flex: 10000}}\n");
+        assertThat(run("draw", pose.toString(), "--out", folder.toString())).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString().strip().lines())
+                .filteredOn(line -> !line.startsWith("Drawing"))
+                .containsExactly(
+                        pose + ":5: knee flex is 10000°, beyond what a body can do. Use degrees from" + " -15 to 155.");
+        assertThat(written()).containsExactly("pose.yaml");
+    }
+
+    @Test
     void anUnknownViewIsToldWithTheOnesThereAre() {
         assertThat(run("draw", "wall-lean-breath", "--view", "upside")).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(err.toString()).contains("far-side");
