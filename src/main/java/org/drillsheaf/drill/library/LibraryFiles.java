@@ -139,14 +139,16 @@ public final class LibraryFiles {
     }
 
     private Optional<DrillWords> words(SafetyRules safety) {
-        int before = problems.all().size();
+        Problems own = new Problems();
+        LibraryFiles vocabularies = new LibraryFiles(folder, own);
         DrillWords words = new DrillWords(
-                vocabulary("goals", WordsReader::goals),
-                vocabulary("positions", WordsReader::positions),
-                vocabulary("equipment", WordsReader::equipment),
+                vocabularies.vocabulary("goals", WordsReader::goals),
+                vocabularies.vocabulary("positions", WordsReader::positions),
+                vocabularies.vocabulary("equipment", WordsReader::equipment),
                 safety.conditions().keySet(),
                 safety.kinds().keySet());
-        return problems.all().size() > before ? Optional.empty() : Optional.of(words);
+        problems.addAll(own.all());
+        return own.isEmpty() ? Optional.of(words) : Optional.empty();
     }
 
     /** How one vocabulary is read from its file and schema. */
