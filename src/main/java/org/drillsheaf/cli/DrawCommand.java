@@ -33,10 +33,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "draw",
         mixinStandardHelpOptions = true,
-        description = {
-            "Draws the pictures of a drill, of a movement test or of a pose file,",
-            "or a contact sheet of the whole catalogue or of all movement tests."
-        },
+        description = "Draws the pictures of a drill, of a movement test or of a pose file, or a contact sheet of the"
+                + " whole catalogue or of all movement tests.",
         footer = {
             "",
             "Try: drillsheaf draw wall-lean-breath --out pictures",

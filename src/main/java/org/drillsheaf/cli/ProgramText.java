@@ -53,7 +53,7 @@ final class ProgramText {
     void print(Program program) {
         out.println();
         out.println(
-                "Program: begins with " + program.start().title() + ". " + semicolons(program.startReasons()) + ".");
+                "Program: begins with " + program.start().title() + ": " + semicolons(program.startReasons()) + ".");
         for (PhasePlan phase : program.phases()) {
             phase(phase);
         }
@@ -144,11 +144,16 @@ final class ProgramText {
     }
 
     private String dose(AssignedDose dose) {
-        String each = dose.each() + " " + dose.count();
+        String each = dose.each() + " " + counted(dose);
         String sides =
                 dose.sides().equals("both-together") ? "" : ", " + dose.sides().replace('-', ' ');
         return (dose.count().equals("minutes") && dose.sets() == 1 ? each : dose.sets() + " × " + each) + sides
                 + ", effort " + dose.effort();
+    }
+
+    /** What is counted, for example {@code breaths}, is an English plural in the drills too. */
+    private static String counted(AssignedDose dose) {
+        return dose.each() == 1 ? dose.count().replaceFirst("s$", "") : dose.count();
     }
 
     private String drill(String id) {

@@ -1,8 +1,10 @@
 package org.drillsheaf.screen;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.drillsheaf.LocalText;
@@ -85,8 +87,13 @@ record NextTestChooser(
 
     private NextTest next(Candidate candidate) {
         MovementTest test = candidate.test();
-        boolean repeat = facts.findings().getOrDefault(test.id(), java.util.Map.of()).values().stream()
-                .anyMatch(f -> f.measurement().isPresent() && f.kind() != FindingKind.PAINFUL);
+        Collection<Finding> sides =
+                facts.findings().getOrDefault(test.id(), Map.of()).values();
+        boolean taken = sides.stream().anyMatch(f -> f.measurement().isPresent() && f.kind() != FindingKind.PAINFUL);
+        Optional<Finding> sideLeftOut = sides.stream()
+                .filter(f -> taken && f.measurement().isEmpty() && mayTake(f))
+                .findFirst();
+        boolean repeat = taken && sideLeftOut.isEmpty();
         List<Saying> names = open.stream()
                 .filter(j -> j.openTests().contains(test.id()))
                 .map(j -> readings.stream()
@@ -97,7 +104,7 @@ record NextTestChooser(
                         .orElse(j.presentation().saidName()))
                 .toList();
         Saying reason = Saying.phrase(repeat ? "next-test.repeat" : "next-test.take")
-                .with("test", test.saidName())
+                .with("test", sideLeftOut.map(Finding::place).orElse(test.saidName()))
                 .with("names", Saying.joined(Joint.SEMICOLON, names))
                 .with("bits", candidate.bits())
                 .with("minutes", test.minutes());

@@ -88,6 +88,16 @@ class ReadingTest {
                 .endsWith("1 minute");
     }
 
+    @Test
+    void aSideThatWasLeftOutIsTakenNotRepeated() {
+        Reading reading = read(BOTH_HIPS_AND_LOW_SQUAT.replace("left: -8, right: -10", "right: -10")
+                + "toe-touch: {unit: cm, value: 8}\n");
+        NextTest next = reading.nextTest().orElseThrow();
+
+        assertThat(next.repeat()).isFalse();
+        assertThat(said(next.reason())).startsWith("Take side-lying thigh drop, left: it settles most");
+    }
+
     /** One unknown finding with three ways to come out: two make both sides hold, one makes lax give hold. */
     @Test
     void theGainIsTheDropOfUncertaintySummedOverTheOpenNames() {
