@@ -22,7 +22,8 @@ import org.drillsheaf.drill.library.Layers;
  */
 public final class DrillFolder {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
-    private static final List<String> ORDER = List.of(
+    /** Keys of a drill's file in their usual order. */
+    static final List<String> ORDER = List.of(
             "id",
             "name",
             "family",
@@ -33,7 +34,28 @@ public final class DrillFolder {
             "equipment",
             "status",
             "revision",
-            "based-on");
+            "based-on",
+            "author",
+            "reviewed-on",
+            "reason",
+            "prerequisites",
+            "easier",
+            "harder",
+            "translations",
+            "purpose",
+            "set-up",
+            "action",
+            "breathing",
+            "feel",
+            "not-feel",
+            "faults",
+            "dose",
+            "stop",
+            "conditions",
+            "tags",
+            "pose",
+            "alt-text",
+            "variants");
 
     private final Path drills;
 

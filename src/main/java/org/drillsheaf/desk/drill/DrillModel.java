@@ -36,40 +36,6 @@ public final class DrillModel {
     private static final Duration REST = Duration.ofMillis(250);
 
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
-    /** Keys of a drill's file in their usual order. */
-    static final List<String> ORDER = List.of(
-            "id",
-            "name",
-            "family",
-            "level",
-            "phases",
-            "goals",
-            "positions",
-            "equipment",
-            "status",
-            "revision",
-            "based-on",
-            "author",
-            "reviewed-on",
-            "reason",
-            "prerequisites",
-            "easier",
-            "harder",
-            "translations",
-            "purpose",
-            "set-up",
-            "action",
-            "breathing",
-            "feel",
-            "not-feel",
-            "faults",
-            "dose",
-            "stop",
-            "conditions",
-            "tags",
-            "pose",
-            "alt-text",
-            "variants");
 
     private final Draft draft;
     private final DrillFolder folder;
@@ -306,7 +272,7 @@ public final class DrillModel {
 
     private void write(String place, String pointer, JsonNode value) {
         if (!value.isMissingNode()) {
-            draft.change(name(field(pointer)), place, draft.now().with(pointer, value, ORDER));
+            draft.change(name(field(pointer)), place, draft.now().with(pointer, value, DrillFolder.ORDER));
         }
     }
 
