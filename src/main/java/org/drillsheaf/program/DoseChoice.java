@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.drillsheaf.drill.Dose;
 import org.drillsheaf.drill.DoseRange;
-import org.drillsheaf.drill.DoseTime;
 import org.drillsheaf.drill.Drill;
 import org.drillsheaf.drill.Phase;
 
@@ -128,15 +127,11 @@ record DoseChoice(
                 .orElseThrow();
         Dose dose = drill.dose();
         int bound = settings.atMost(age >= OLDER ? "hold-seconds-from-65" : "hold-seconds");
-        return new AssignedDose(
-                chosen.sets(),
-                dose.count().id(),
-                chosen.each(),
+        return AssignedDose.of(
+                dose,
+                chosen,
                 Math.min(
                         dose.holdSeconds().usual(),
-                        Math.max(bound, dose.holdSeconds().least())),
-                chosen.sets() > 1 ? DoseTime.restSeconds(effort) : 0,
-                effort,
-                dose.sides().id());
+                        Math.max(bound, dose.holdSeconds().least())));
     }
 }

@@ -19,8 +19,6 @@ import org.drillsheaf.client.Client;
 import org.drillsheaf.client.Paper;
 import org.drillsheaf.client.Print;
 import org.drillsheaf.drill.Action;
-import org.drillsheaf.drill.Dose;
-import org.drillsheaf.drill.DoseTime;
 import org.drillsheaf.drill.Drill;
 import org.drillsheaf.drill.Phase;
 import org.drillsheaf.drill.library.Library;
@@ -152,22 +150,14 @@ final class SamplePrograms {
     }
 
     private static Entry entry(Drill drill, Optional<Side> side) {
-        Dose.Chosen dose = drill.dose().usual();
         return new Entry(
                 drill.id(),
                 drill.edition().revision(),
                 "0".repeat(64),
                 List.of(),
                 side,
-                new AssignedDose(
-                        dose.sets(),
-                        drill.dose().count().id(),
-                        dose.each(),
-                        drill.dose().holdSeconds().usual(),
-                        DoseTime.restSeconds(dose.effort()),
-                        dose.effort(),
-                        drill.dose().sides().id()),
-                drill.minutes(dose),
+                AssignedDose.usual(drill),
+                drill.minutes(drill.dose().usual()),
                 false,
                 Optional.empty(),
                 List.of(),

@@ -23,7 +23,6 @@ import org.drillsheaf.client.Paper;
 import org.drillsheaf.client.Print;
 import org.drillsheaf.drill.Action;
 import org.drillsheaf.drill.Dose;
-import org.drillsheaf.drill.DoseTime;
 import org.drillsheaf.drill.Drill;
 import org.drillsheaf.drill.DrillWords;
 import org.drillsheaf.drill.Phase;
@@ -184,7 +183,6 @@ public final class BlockPrinter {
     }
 
     private static Entry entry(Drill drill) {
-        Dose.Chosen dose = drill.dose().usual();
         boolean sided = drill.dose().sides() != Dose.Sides.BOTH_TOGETHER;
         return new Entry(
                 drill.id(),
@@ -192,15 +190,8 @@ public final class BlockPrinter {
                 DrillHash.of(drill),
                 List.of(),
                 sided ? Optional.of(Side.RIGHT) : Optional.empty(),
-                new AssignedDose(
-                        dose.sets(),
-                        drill.dose().count().id(),
-                        dose.each(),
-                        drill.dose().holdSeconds().usual(),
-                        DoseTime.restSeconds(dose.effort()),
-                        dose.effort(),
-                        drill.dose().sides().id()),
-                drill.minutes(dose),
+                AssignedDose.usual(drill),
+                drill.minutes(drill.dose().usual()),
                 false,
                 Optional.empty(),
                 List.of(),
