@@ -21,6 +21,7 @@ import org.drillsheaf.exchange.IncomingCheck;
 import org.drillsheaf.exchange.file.FileKind;
 import org.drillsheaf.exchange.file.IncomingFile;
 import org.drillsheaf.exchange.merge.Take;
+import org.drillsheaf.saying.Speech;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -113,6 +114,7 @@ final class CatalogueImportCommand implements Callable<Integer> {
             Optional<Library> library = LibraryFiles.read(folders.files(), problems);
             Optional<CatalogueReader> catalogueReader = LibraryFiles.catalogueReader(folders.home(), problems);
             Optional<DrillReader> drillReader = LibraryFiles.drillReader(folders.home(), problems);
+            Optional<Speech> speech = library.flatMap(read -> LibraryFiles.speech(folders.home(), read, problems));
             BadInput.stopAtErrors(problems);
             progress.stage("Reading " + file);
             Problems inFile = new Problems();
@@ -125,6 +127,7 @@ final class CatalogueImportCommand implements Callable<Integer> {
                     catalogueReader.orElseThrow(),
                     drillReader.orElseThrow(),
                     Optional.ofNullable(today).orElseGet(LocalDate::now),
+                    speech.orElseThrow(),
                     (done, all) -> progress.part("Checking drills that change", done, all));
             progress.stage("Comparing " + incoming.drills().size() + " drills");
             return ImportPlanner.plan(

@@ -18,6 +18,7 @@ import org.drillsheaf.drill.check.CatalogueCheck;
 import org.drillsheaf.drill.library.Library;
 import org.drillsheaf.drill.library.LibraryFiles;
 import org.drillsheaf.drill.library.ProjectFiles;
+import org.drillsheaf.saying.Speech;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -112,6 +113,10 @@ final class CheckCommand implements Callable<Integer> {
             Problems problems = new Problems();
             Optional<DrillReader> reader = LibraryFiles.drillReader(folders.home(), problems);
             Library library = library(files, problems);
+            Optional<Speech> speech = LibraryFiles.speech(folders.home(), library, problems);
+            if (speech.isEmpty()) {
+                BadInput.stopAtErrors(problems);
+            }
             Catalogue catalogue = library.catalogue();
             int drills = catalogue.drills().size();
             String checking = "Checking " + drills + " drills";
@@ -120,7 +125,8 @@ final class CheckCommand implements Callable<Integer> {
                             catalogue,
                             library.safetyRules(),
                             reader.orElseThrow(),
-                            Optional.ofNullable(today).orElseGet(LocalDate::now))
+                            Optional.ofNullable(today).orElseGet(LocalDate::now),
+                            speech.orElseThrow())
                     .run(done -> progress.part(checking, done, drills));
             List<Problem> all = new ArrayList<>(problems.all());
             all.addAll(result.problems());

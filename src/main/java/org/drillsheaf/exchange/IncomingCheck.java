@@ -15,6 +15,7 @@ import org.drillsheaf.drill.check.CatalogueCheck;
 import org.drillsheaf.drill.library.Library;
 import org.drillsheaf.drill.safety.PoseMeasuring;
 import org.drillsheaf.drill.safety.Safety;
+import org.drillsheaf.saying.Speech;
 
 /** Holds a drill that comes in to everything that the catalogue check asks of a single drill. */
 public final class IncomingCheck {
@@ -32,15 +33,17 @@ public final class IncomingCheck {
 
     /**
      * @param today the day that reviews are counted to
+     * @param speech words what a safety rule measured
      */
     public IncomingCheck(
             Library library,
             CatalogueReader catalogueReader,
             DrillReader drillReader,
             LocalDate today,
+            Speech speech,
             Progress progress) {
         this.catalogueReader = catalogueReader;
-        this.check = new CatalogueCheck(library.catalogue(), library.safetyRules(), drillReader, today);
+        this.check = new CatalogueCheck(library.catalogue(), library.safetyRules(), drillReader, today, speech);
         this.safety = new Safety(library.safetyRules(), drillReader, measuring);
         this.progress = progress;
     }

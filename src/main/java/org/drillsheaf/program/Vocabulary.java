@@ -3,14 +3,8 @@ package org.drillsheaf.program;
 import java.util.List;
 import java.util.Optional;
 import org.drillsheaf.LocalText;
-import org.drillsheaf.drill.BodyPosition;
-import org.drillsheaf.drill.Drill;
-import org.drillsheaf.drill.DrillWords;
-import org.drillsheaf.drill.EquipmentItem;
-import org.drillsheaf.drill.Goal;
 import org.drillsheaf.drill.Phase;
 import org.drillsheaf.drill.library.Library;
-import org.drillsheaf.drill.safety.Condition;
 import org.drillsheaf.saying.Saying;
 import org.drillsheaf.saying.Sayings;
 import org.drillsheaf.saying.Speech;
@@ -42,15 +36,10 @@ public record Vocabulary(
     }
 
     private Optional<LocalText> name(Saying.Name.Kind kind, String id) {
-        DrillWords words = library.catalogue().words();
         return switch (kind) {
             case TEST, PART, PRESENTATION -> reading.name(kind, id);
-            case GOAL -> Optional.ofNullable(words.goals().get(id)).map(Goal::name);
             case PHASE -> Phase.of(id).map(phases::row).map(PhaseRow::name);
-            case CONDITION -> library.safetyRules().condition(id).map(Condition::name);
-            case POSITION -> Optional.ofNullable(words.positions().get(id)).map(BodyPosition::name);
-            case EQUIPMENT -> Optional.ofNullable(words.equipment().get(id)).map(EquipmentItem::name);
-            case DRILL -> library.catalogue().drill(id).map(Drill::name);
+            case GOAL, CONDITION, POSITION, EQUIPMENT, DRILL -> library.name(kind, id);
             case SIDE, MARK, WORD, OBSERVED, LANGUAGE -> Optional.empty();
         };
     }

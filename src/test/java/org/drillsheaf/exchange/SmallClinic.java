@@ -106,6 +106,7 @@ public record SmallClinic(Path starter, Path house) {
                 LibraryFiles.catalogueReader(Path.of(""), problems).orElseThrow(),
                 LibraryFiles.drillReader(Path.of(""), problems).orElseThrow(),
                 TODAY,
+                LibraryFiles.speech(Path.of(""), library, problems).orElseThrow(),
                 (done, all) -> {});
         return ImportPlanner.plan(library.layers(), incoming, take, check);
     }

@@ -19,6 +19,7 @@ import org.drillsheaf.drill.library.Library;
 import org.drillsheaf.drill.library.LibraryFiles;
 import org.drillsheaf.handout.HandoutFiles;
 import org.drillsheaf.handout.HandoutPrinter;
+import org.drillsheaf.saying.Speech;
 
 /**
  * The catalogue as it lies on disk at one moment, with what is needed to look at its drills and to print them. Immutable.
@@ -39,14 +40,21 @@ public record DrillShelf(Library library, DrillCheck check, BlockPrinter printer
         Optional<DrillReader> drills = LibraryFiles.drillReader(folders.home(), problems);
         Optional<HandoutPrinter> printer =
                 HandoutFiles.load(folders.allTemplates(), folders.house(), folders.schema("house"), problems);
-        if (library.isEmpty() || reader.isEmpty() || drills.isEmpty() || printer.isEmpty()) {
+        Optional<Speech> speech = library.flatMap(read -> LibraryFiles.speech(folders.home(), read, problems));
+        if (library.isEmpty() || speech.isEmpty() || reader.isEmpty() || drills.isEmpty() || printer.isEmpty()) {
             problems.addAll(found.all());
             return Optional.empty();
         }
         Library read = library.get();
         return Optional.of(new DrillShelf(
                 read,
-                new DrillCheck(read.catalogue(), read.safetyRules(), reader.get(), drills.get(), LocalDate.now(clock)),
+                new DrillCheck(
+                        read.catalogue(),
+                        read.safetyRules(),
+                        reader.get(),
+                        drills.get(),
+                        LocalDate.now(clock),
+                        speech.get()),
                 new BlockPrinter(printer.get(), read.catalogue().words()),
                 found));
     }

@@ -16,14 +16,21 @@ import org.drillsheaf.drill.Drill;
 import org.drillsheaf.drill.DrillReader;
 import org.drillsheaf.drill.check.CatalogueCheck;
 import org.drillsheaf.drill.safety.SafetyRules;
+import org.drillsheaf.saying.Speech;
 
 /**
  * Looks at one draft as the catalogue check does. Reads no file; safe for several threads.
  *
  * @param today the day that reviews are counted to
+ * @param speech words what a safety rule measured
  */
 public record DrillCheck(
-        Catalogue catalogue, SafetyRules rules, CatalogueReader reader, DrillReader drillReader, LocalDate today) {
+        Catalogue catalogue,
+        SafetyRules rules,
+        CatalogueReader reader,
+        DrillReader drillReader,
+        LocalDate today,
+        Speech speech) {
 
     /**
      * What was found.
@@ -49,7 +56,7 @@ public record DrillCheck(
                 reader.among(List.of(draft.node()), others, problems).stream().findFirst();
         Optional<Drill> drill = problems.hasErrors() ? Optional.empty() : read;
         List<Problem> all = new ArrayList<>(problems.all());
-        drill.ifPresent(d -> all.addAll(new CatalogueCheck(catalogue.with(d), rules, drillReader, today).of(d)));
+        drill.ifPresent(d -> all.addAll(new CatalogueCheck(catalogue.with(d), rules, drillReader, today, speech).of(d)));
         return new Result(drill, Finding.place(all, draft.node()));
     }
 }

@@ -29,6 +29,7 @@ import org.drillsheaf.exchange.Incoming;
 import org.drillsheaf.exchange.IncomingCheck;
 import org.drillsheaf.exchange.file.IncomingFile;
 import org.drillsheaf.exchange.merge.Take;
+import org.drillsheaf.saying.Speech;
 
 /** What a file would do to the catalogue, doing it, and taking it back. Knows no toolkit; blocks. */
 public final class ImportModel {
@@ -69,7 +70,8 @@ public final class ImportModel {
         Optional<Library> library = LibraryFiles.read(folders.files(), problems);
         Optional<CatalogueReader> catalogue = LibraryFiles.catalogueReader(folders.home(), problems);
         Optional<DrillReader> drills = LibraryFiles.drillReader(folders.home(), problems);
-        if (library.isEmpty() || catalogue.isEmpty() || drills.isEmpty()) {
+        Optional<Speech> speech = library.flatMap(read -> LibraryFiles.speech(folders.home(), read, problems));
+        if (library.isEmpty() || speech.isEmpty() || catalogue.isEmpty() || drills.isEmpty()) {
             return new Preview(file, List.of(), problems.all(), 0);
         }
         Layers now = library.get().layers();
@@ -78,8 +80,8 @@ public final class ImportModel {
         if (incoming.isEmpty() || refused.hasErrors()) {
             return new Preview(file, List.of(), refused.all(), 0);
         }
-        IncomingCheck check =
-                new IncomingCheck(library.get(), catalogue.get(), drills.get(), LocalDate.now(clock), going::at);
+        IncomingCheck check = new IncomingCheck(
+                library.get(), catalogue.get(), drills.get(), LocalDate.now(clock), speech.get(), going::at);
         ImportPlan plan = ImportPlanner.plan(now, incoming.get(), Optional.empty(), check);
         List<IncomingChange> changes = new ArrayList<>();
         plan.changes().forEach(change -> changes.add(new IncomingChange(change, Optional.empty(), false)));

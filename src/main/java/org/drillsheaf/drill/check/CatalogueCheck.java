@@ -18,13 +18,16 @@ import org.drillsheaf.drill.safety.Condition;
 import org.drillsheaf.drill.safety.PoseMeasuring;
 import org.drillsheaf.drill.safety.Safety;
 import org.drillsheaf.drill.safety.SafetyRules;
+import org.drillsheaf.saying.Speech;
 
 /**
  * Looks through a catalogue that could be read. What could not be read is told by the reader already.
  *
  * @param today the day that reviews are counted to
+ * @param speech words what a safety rule measured
  */
-public record CatalogueCheck(Catalogue catalogue, SafetyRules rules, DrillReader reader, LocalDate today) {
+public record CatalogueCheck(
+        Catalogue catalogue, SafetyRules rules, DrillReader reader, LocalDate today, Speech speech) {
     /** A review older than this is told. House setting, months. */
     public static final int OLDEST_REVIEW_MONTHS = 24;
     /** Coverage is counted for clients whose condition began so long ago. */
@@ -84,7 +87,7 @@ public record CatalogueCheck(Catalogue catalogue, SafetyRules rules, DrillReader
             problems.addAll(new AngleCheck(measuring.solved(version)).check(piece));
         }
         pictures(drill, measuring, problems);
-        problems.addAll(new PoseCheck(reader, rules, safety, today).check(drill));
+        problems.addAll(new PoseCheck(reader, rules, safety, today, speech).check(drill));
         review(drill, problems);
         facts(drill, problems);
         return problems;

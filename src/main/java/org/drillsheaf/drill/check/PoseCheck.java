@@ -20,9 +20,10 @@ import org.drillsheaf.drill.safety.Condition;
 import org.drillsheaf.drill.safety.Safety;
 import org.drillsheaf.drill.safety.SafetyRules;
 import org.drillsheaf.figure.pose.PoseSheetReader;
+import org.drillsheaf.saying.Speech;
 
 /** Looks at the poses: can they be read and solved, do marks and steps fit, do tags and rules agree. */
-record PoseCheck(DrillReader reader, SafetyRules rules, Safety safety, LocalDate today) {
+record PoseCheck(DrillReader reader, SafetyRules rules, Safety safety, LocalDate today, Speech speech) {
     /** Long enough ago that no waiting time of a condition is left. */
     private static final int WEEKS_AGO = 30;
 
@@ -105,7 +106,7 @@ record PoseCheck(DrillReader reader, SafetyRules rules, Safety safety, LocalDate
             if (computed.compareTo(tagged) > 0 && computed.compareTo(Action.CAUTION) > 0 && !byItself) {
                 String why = difference.reasons().stream()
                         .findFirst()
-                        .map(r -> condition.name().english() + ": " + r.rule())
+                        .map(r -> speech.say(r.words()))
                         .orElse("");
                 problems.add(Problem.warning(
                         drill.written().file(),

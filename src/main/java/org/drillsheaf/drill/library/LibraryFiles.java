@@ -17,6 +17,8 @@ import org.drillsheaf.drill.safety.Caution;
 import org.drillsheaf.drill.safety.CautionReader;
 import org.drillsheaf.drill.safety.ConditionReader;
 import org.drillsheaf.drill.safety.SafetyRules;
+import org.drillsheaf.saying.SayingFiles;
+import org.drillsheaf.saying.Speech;
 
 /** Reads {@code shared/}, {@code exercise-library/} and the clinic's own drills of a project folder. */
 public final class LibraryFiles {
@@ -57,6 +59,12 @@ public final class LibraryFiles {
     /** Reader of single drills, for changed versions. */
     public static Optional<DrillReader> drillReader(Path folder, Problems problems) {
         return new LibraryFiles(folder, problems).schema("drill").map(DrillReader::new);
+    }
+
+    /** Says in English what there is to say about drills, with the names of the library. */
+    public static Optional<Speech> speech(Path folder, Library library, Problems problems) {
+        return SayingFiles.read(folder.resolve("shared/sayings"), problems)
+                .map(sayings -> sayings.in("en", library::name));
     }
 
     /** Reader of changed catalogues, with the vocabularies of the project. */

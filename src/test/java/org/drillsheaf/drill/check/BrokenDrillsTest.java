@@ -114,7 +114,7 @@ class BrokenDrillsTest {
         DrillReader reader = new DrillReader(SampleDrill.schema());
         PoseMeasuring measuring = new PoseMeasuring();
         Safety safety = new Safety(ProjectRules.RULES, reader, measuring);
-        CatalogueCheck check = new CatalogueCheck(catalogue, ProjectRules.RULES, reader, TODAY);
+        CatalogueCheck check = new CatalogueCheck(catalogue, ProjectRules.RULES, reader, TODAY, ProjectRules.SPEECH);
         catalogue.drills().forEach(drill -> all.addAll(check.drill(drill, safety, measuring)));
         all.addAll(new LadderCheck(catalogue).check());
         all.addAll(new DuplicateCheck(catalogue).check());

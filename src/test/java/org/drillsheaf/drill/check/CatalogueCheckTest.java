@@ -21,7 +21,11 @@ class CatalogueCheckTest {
     @Test
     void goalsAndConditionsWithoutEnoughDrillsAreTold() {
         CatalogueCheck check = new CatalogueCheck(
-                catalogue(SampleDrill.TEXT), ProjectRules.RULES, new DrillReader(SampleDrill.schema()), TODAY);
+                catalogue(SampleDrill.TEXT),
+                ProjectRules.RULES,
+                new DrillReader(SampleDrill.schema()),
+                TODAY,
+                ProjectRules.SPEECH);
 
         CatalogueCheck.Result result = check.run(done -> {});
 
