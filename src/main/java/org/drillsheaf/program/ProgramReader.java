@@ -104,6 +104,8 @@ public final class ProgramReader {
         Optional<Pin.Kind> pinned = node.has("pinned")
                 ? Optional.of(one(node, "pinned", Pin.Kind.values(), Pin.Kind::id))
                 : Optional.empty();
+        List<Served> serves =
+                each(node, "serves", n -> new Served(text(n, "goal"), number(n, "strength"), number(n, "adds")));
         return new Entry(
                 text(node, "drill"),
                 number(node, "revision"),
@@ -121,8 +123,8 @@ public final class ProgramReader {
                 number(node, "minutes"),
                 node.truth("known").orElseThrow(() -> new Unreadable(node, "known")),
                 pinned,
-                each(node, "serves", n -> new Served(text(n, "goal"), number(n, "strength"), number(n, "adds"))),
-                sayings(node, "because"),
+                serves,
+                GoalReason.told(sayings(node, "because"), serves),
                 each(node, "alternatives", n -> new Alternative(text(n, "drill"), cost(n, "cost"))));
     }
 

@@ -56,7 +56,8 @@ public record DrillCheck(
                 reader.among(List.of(draft.node()), others, problems).stream().findFirst();
         Optional<Drill> drill = problems.hasErrors() ? Optional.empty() : read;
         List<Problem> all = new ArrayList<>(problems.all());
-        drill.ifPresent(d -> all.addAll(new CatalogueCheck(catalogue.with(d), rules, drillReader, today, speech).of(d)));
+        drill.ifPresent(
+                d -> all.addAll(new CatalogueCheck(catalogue.with(d), rules, drillReader, today, speech).of(d)));
         return new Result(drill, Finding.place(all, draft.node()));
     }
 }
