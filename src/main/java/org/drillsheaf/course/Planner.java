@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import org.drillsheaf.program.BuildResult;
 import org.drillsheaf.program.Builder;
 import org.drillsheaf.program.KnownAnswers;
@@ -48,6 +49,19 @@ public final class Planner {
      * @param stopAsked looked at every few thousand steps; may turn true at any time
      */
     public Planning along(Course course, BooleanSupplier stopAsked) {
+        return along(course, needs -> Optional.of(build(needs, stopAsked))).orElseThrow();
+    }
+
+    /**
+     * The same if every answer is remembered and nothing has to be searched for, else empty: a matter of milliseconds.
+     *
+     * @throws IllegalArgumentException when the safety answers of no visit are clear
+     */
+    public Optional<Planning> ifKnown(Course course) {
+        return along(course, this::known);
+    }
+
+    private Optional<Planning> along(Course course, Function<Needs, Optional<BuildResult>> results) {
         Optional<Program> before = Optional.empty();
         Planning planning = null;
         for (Course.Stop stop : course.stops()) {
@@ -55,33 +69,44 @@ public final class Planner {
                 continue;
             }
             Needs needs = needs(stop, before);
-            planning = new Planning(needs, build(needs, stopAsked));
-            if (planning.result() instanceof Program program) {
+            Optional<BuildResult> result = results.apply(needs);
+            if (result.isEmpty()) {
+                return Optional.empty();
+            }
+            planning = new Planning(needs, result.get());
+            if (result.get() instanceof Program program) {
                 before = Optional.of(program);
             }
         }
         if (planning == null) {
             throw new IllegalArgumentException("the last visit must be clear");
         }
-        return planning;
+        return Optional.of(planning);
     }
 
     private BuildResult build(Needs needs, BooleanSupplier stopAsked) {
         return built.to(
                 needs,
                 () -> {
-                    Builder builder = knowledge.builder().knowing(answers).stoppedBy(stopAsked);
+                    Builder builder = builder().stoppedBy(stopAsked);
                     return builder.build(needs, offers(needs, builder));
                 },
                 result -> !isStopped(result));
     }
 
+    private Optional<BuildResult> known(Needs needs) {
+        return built.to(needs).or(() -> judged(needs).flatMap(offers -> {
+            Builder builder = builder();
+            return builder.ifKnown(needs, builder.offers(needs, offers));
+        }));
+    }
+
+    private Builder builder() {
+        return knowledge.builder().knowing(answers);
+    }
+
     private Offers offers(Needs needs, Builder builder) {
-        Optional<Offers> known;
-        synchronized (judged) {
-            known = judged.stream().filter(o -> o.areJudgedFor(needs.safety())).findFirst();
-        }
-        Offers offers = known.isPresent() ? builder.offers(needs, known.get()) : builder.offers(needs);
+        Offers offers = judged(needs).map(known -> builder.offers(needs, known)).orElseGet(() -> builder.offers(needs));
         synchronized (judged) {
             judged.removeIf(o -> o.areJudgedFor(needs.safety()));
             judged.addFirst(offers);
@@ -90,6 +115,13 @@ public final class Planner {
             }
         }
         return offers;
+    }
+
+    /** The drills as judged for the same conditions. */
+    private Optional<Offers> judged(Needs needs) {
+        synchronized (judged) {
+            return judged.stream().filter(o -> o.areJudgedFor(needs.safety())).findFirst();
+        }
     }
 
     private static boolean isStopped(BuildResult result) {

@@ -46,8 +46,7 @@ final class Assembly {
         this.reasons = new Reasons(needs, table);
     }
 
-    Program program(Answer answer, Objective objective) {
-        Swaps swaps = new Swaps(task, objective, answer.drills());
+    Program program(Answer answer, Objective objective, Swaps swaps) {
         List<PhasePlan> plans = new ArrayList<>();
         for (Phase phase : Phase.values()) {
             plans.add(phase.compareTo(needs.start()) < 0 ? behind(phase) : plan(phase, answer.drills(), swaps));
@@ -106,7 +105,7 @@ final class Assembly {
         List<Entry> entries = new ArrayList<>();
         for (int i = 0; i < ordered.size(); i++) {
             String id = ordered.get(i).drill().id();
-            List<Alternative> alternatives = swaps.alternatives(number, id, settings.alternatives());
+            List<Alternative> alternatives = swaps.alternatives(number, id);
             entries.add(entry(ordered.get(i), minutes[i], asked, session, earlier.contains(id), alternatives));
         }
         List<CoveredGoal> goals = asked.goals().stream()

@@ -2,7 +2,9 @@ package org.drillsheaf.program;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import org.drillsheaf.drill.Catalogue;
 import org.drillsheaf.drill.safety.Safety;
 import org.drillsheaf.program.build.Answer;
@@ -89,29 +91,49 @@ public final class Builder {
      * @param offers from {@link #offers} for the same needs
      */
     public BuildResult build(Needs needs, Offers offers) {
+        return build(needs, offers, task -> Optional.of(known.to(task, () -> answer(task))))
+                .orElseThrow();
+    }
+
+    /**
+     * What {@link #build} gives, if nothing has to be searched for because the answer is known or none is needed.
+     *
+     * @param offers from {@link #offers} for the same needs
+     */
+    public Optional<BuildResult> ifKnown(Needs needs, Offers offers) {
+        return build(needs, offers, task -> known.to(task).filter(Answer::found)); // why nothing fits is a search, too
+    }
+
+    private Optional<BuildResult> build(Needs needs, Offers offers, Function<BuildTask, Optional<Answer>> answers) {
         if (!needs.safety().waits().isEmpty()) {
-            return new Waits(needs.safety().waits().stream()
+            return Optional.of(new Waits(needs.safety().waits().stream()
                     .map(w -> w.reason())
                     .distinct()
-                    .toList());
+                    .toList()));
         }
         if (needs.safety().inPersonOnly()) {
-            return new InPersonOnly(List.of(Saying.phrase("refusal.too-many-conditions")));
+            return Optional.of(new InPersonOnly(List.of(Saying.phrase("refusal.too-many-conditions"))));
         }
         TaskMaker tasks = new TaskMaker(needs, offers, settings);
         BuildTask task = tasks.task();
         List<Saying> tooLittle = tooLittle(needs, offers, tasks);
         if (!tooLittle.isEmpty()) {
-            return new InPersonOnly(tooLittle);
+            return Optional.of(new InPersonOnly(tooLittle));
         }
-        Answer answer = known.to(task, () -> answer(task));
+        return answers.apply(task).map(answer -> result(needs, offers, tasks, task, answer));
+    }
+
+    private BuildResult result(Needs needs, Offers offers, TaskMaker tasks, BuildTask task, Answer answer) {
         if (answer.kind() == Answer.Kind.NOT_DECIDED) {
             return new Undecided(answer.looked(), answer.stopped());
         }
         if (!answer.found()) {
             return new ClashFinder(needs, offers, tasks, exact).find();
         }
-        return new Assembly(catalogue, table, settings, needs, offers, tasks, task).program(answer, exact.objective());
+        Objective objective = exact.objective();
+        Swaps swaps =
+                known.swaps(task, answer, () -> Swaps.of(task, objective, answer.drills(), settings.alternatives()));
+        return new Assembly(catalogue, table, settings, needs, offers, tasks, task).program(answer, objective, swaps);
     }
 
     /** Whether anything fits at all is asked first: that is soon said, while a search for the best among nothing may be long. */

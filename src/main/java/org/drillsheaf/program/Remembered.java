@@ -2,6 +2,7 @@ package org.drillsheaf.program;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 
@@ -27,17 +28,22 @@ public final class Remembered<Q, A> {
         this.most = most;
     }
 
+    /** The answer that is remembered. */
+    public Optional<A> to(Q question) {
+        synchronized (known) {
+            return Optional.ofNullable(known.get(question));
+        }
+    }
+
     /**
      * The answer that is remembered, or a new one.
      *
      * @param worthKeeping whether a new answer is remembered
      */
     public A to(Q question, Supplier<A> work, Predicate<A> worthKeeping) {
-        synchronized (known) {
-            A answer = known.get(question);
-            if (answer != null) {
-                return answer;
-            }
+        Optional<A> remembered = to(question);
+        if (remembered.isPresent()) {
+            return remembered.get();
         }
         A answer = work.get();
         if (worthKeeping.test(answer)) {

@@ -52,6 +52,7 @@ public final class ClientCase implements AutoCloseable {
     private final StringProperty news = new SimpleStringProperty("");
     private final ReadOnlyBooleanWrapper searchIsLong = new ReadOnlyBooleanWrapper();
     private @Nullable Search search;
+    private @Nullable Compared compared;
 
     /** @param date the visit to open; the client must have it */
     public ClientCase(Workplace workplace, Evaluator evaluator, ClientRecord record, LocalDate date) {
@@ -257,16 +258,28 @@ public final class ClientCase implements AutoCloseable {
         ClientDraft now = draft.get();
         LocalDate date = visit.get();
         reading.run(
-                () -> evaluator.read(now, date),
+                () -> {
+                    Evaluation read = evaluator.read(now, date);
+                    return new Read(read, evaluator.buildIfKnown(read));
+                },
                 result -> {
-                    if (!result.date().equals(visit.get())) {
+                    if (!result.evaluation.date().equals(visit.get())) {
                         return;
                     }
-                    evaluation.set(Optional.of(result));
-                    buildNow(); // at every key: a search that is overtaken ends itself
+                    evaluation.set(Optional.of(result.evaluation));
+                    if (result.built.isPresent()) {
+                        overtake();
+                        end(search);
+                        built.set(result.built);
+                    } else {
+                        buildNow(); // at every key: a search that is overtaken ends itself
+                    }
                 },
                 e -> news.set(String.valueOf(e.getMessage())));
     }
+
+    /** A reading, with its program if that is known without a search: both are shown in one frame. */
+    private record Read(Evaluation evaluation, Optional<Evaluation.Built> built) {}
 
     /** Builds the program for what is typed, unless that is done or under way already. */
     public void buildNow() {
@@ -290,11 +303,16 @@ public final class ClientCase implements AutoCloseable {
         evaluation.get().filter(Evaluation::mayBuild).ifPresent(this::build);
     }
 
-    private void build(Evaluation now) {
+    /** Nobody waits for the program of what was typed before. */
+    private void overtake() {
         if (search != null) {
             search.wanted = false;
-            search.stopped = true; // nobody waits for the program of what was typed before
+            search.stopped = true;
         }
+    }
+
+    private void build(Evaluation now) {
+        overtake();
         Search mine = new Search(now);
         search = mine;
         workplace.background().later(LONG, () -> searchIsLong.set(search != null));
@@ -312,7 +330,7 @@ public final class ClientCase implements AutoCloseable {
                 });
     }
 
-    private void end(Search ended) {
+    private void end(@Nullable Search ended) {
         if (search == ended) {
             search = null;
             searchIsLong.set(false);
@@ -369,12 +387,20 @@ public final class ClientCase implements AutoCloseable {
 
     /** The signed version of the program, when it is the very one on the desk. */
     public Optional<KeptProgram> signed() {
-        return kept.get().filter(k -> k.signedBy().isPresent()).filter(k -> built.get()
-                .flatMap(Evaluation.Built::program)
-                .map(org.drillsheaf.program.ProgramYaml::write)
-                .filter(k.yaml()::equals)
-                .isPresent());
+        Optional<Evaluation.Built> now = built.get();
+        Optional<KeptProgram> inRecord = kept.get().filter(k -> k.signedBy().isPresent());
+        if (compared == null || !compared.built.equals(now) || !compared.kept.equals(inRecord)) {
+            Optional<KeptProgram> same = inRecord.filter(k -> now.flatMap(Evaluation.Built::program)
+                    .map(org.drillsheaf.program.ProgramYaml::write)
+                    .filter(k.yaml()::equals)
+                    .isPresent());
+            compared = new Compared(now, inRecord, same);
+        }
+        return compared.same;
     }
+
+    /** The program as text beside the one in the record: asked for several times at every key, so kept until one of them changes. */
+    private record Compared(Optional<Evaluation.Built> built, Optional<KeptProgram> kept, Optional<KeptProgram> same) {}
 
     /** Decides one field of a clash; after the last one it is settled. */
     public void decide(OpenClash.Field field, boolean mine) {

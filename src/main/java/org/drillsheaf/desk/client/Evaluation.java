@@ -36,12 +36,8 @@ public record Evaluation(ClientDraft draft, LocalDate date, Optional<Course> cou
                 && !course.orElseThrow().last().refers();
     }
 
-    /**
-     * The program for an evaluation.
-     *
-     * @param milliseconds the building took
-     */
-    public record Built(Evaluation of, Planning planning, long milliseconds) {
+    /** The program for an evaluation. */
+    public record Built(Evaluation of, Planning planning) {
 
         public Optional<Program> program() {
             return planning.result() instanceof Program program ? Optional.of(program) : Optional.empty();

@@ -57,10 +57,18 @@ public final class Evaluator {
      * @throws IllegalArgumentException when none may be built
      */
     public Evaluation.Built build(Evaluation evaluation, BooleanSupplier stopAsked) {
-        long start = System.nanoTime();
-        return new Evaluation.Built(
-                evaluation,
-                planner.along(evaluation.course().orElseThrow(), stopAsked),
-                (System.nanoTime() - start) / 1_000_000);
+        return new Evaluation.Built(evaluation, planner.along(course(evaluation), stopAsked));
+    }
+
+    /** The program of an evaluation if it may be built and nothing has to be searched for; takes no longer than the reading. */
+    public Optional<Evaluation.Built> buildIfKnown(Evaluation evaluation) {
+        return Optional.of(evaluation)
+                .filter(Evaluation::mayBuild)
+                .flatMap(e -> planner.ifKnown(course(e)))
+                .map(planning -> new Evaluation.Built(evaluation, planning));
+    }
+
+    private static Course course(Evaluation evaluation) {
+        return evaluation.course().orElseThrow();
     }
 }

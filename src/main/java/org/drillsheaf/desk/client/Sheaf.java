@@ -98,8 +98,9 @@ final class Sheaf extends VBox {
         summary.setText(open().summary());
         edges.forEach((number, edge) -> {
             Sheet sheet = sheets.get(number);
-            edge.button().setAccessibleText(sheet.name() + ". " + sheet.summary());
-            edge.summary().setText(compact ? "" : sheet.summary());
+            String said = sheet.summary();
+            edge.button().setAccessibleText(sheet.name() + ". " + said);
+            edge.summary().setText(compact ? "" : said);
         });
     }
 

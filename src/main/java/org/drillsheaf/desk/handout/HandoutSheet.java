@@ -18,6 +18,7 @@ import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.Workplace;
 import org.drillsheaf.desk.client.ClientCase;
 import org.drillsheaf.desk.client.Sheet;
+import org.drillsheaf.desk.client.WhileOpen;
 import org.drillsheaf.desk.frame.Page;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.look.Message;
@@ -38,6 +39,7 @@ public final class HandoutSheet implements Sheet {
     private final BorderPane pane = new BorderPane();
     private final PaperChoices choices;
     private final WayOut way;
+    private final WhileOpen whileOpen;
     private HandoutModel.Choice choice;
     private Optional<HandoutModel.Made> made = Optional.empty();
     private Optional<HandedOut> lastOut = Optional.empty();
@@ -63,8 +65,8 @@ public final class HandoutSheet implements Sheet {
         client.evaluation().addListener((of, old, now) -> changed());
         client.built().addListener((of, old, now) -> changed());
         client.kept().addListener((of, old, now) -> changed());
+        whileOpen = new WhileOpen(pane, this::ready);
         lookForLast();
-        ready();
     }
 
     private Node side() {
@@ -84,7 +86,7 @@ public final class HandoutSheet implements Sheet {
     }
 
     private void changed() {
-        ready();
+        whileOpen.changed();
         if (visible && pane.getScene() != null) {
             make();
         } else {
