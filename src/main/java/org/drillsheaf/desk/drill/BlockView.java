@@ -65,7 +65,7 @@ public final class BlockView extends VBox {
     static String name(String tag) {
         Locale locale = Locale.forLanguageTag(tag);
         String own = locale.getDisplayLanguage(locale);
-        return own.isEmpty() ? tag : own.substring(0, 1).toUpperCase(locale) + own.substring(1);
+        return own.isEmpty() ? tag : Words.capital(own);
     }
 
     private void showStops() {

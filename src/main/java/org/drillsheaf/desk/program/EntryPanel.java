@@ -167,7 +167,7 @@ final class EntryPanel extends VBox {
 
     private HBox stepper(String key, int value, IntConsumer step) {
         String name = words.text(key);
-        Label label = Labels.text(name, "second");
+        Label label = Labels.text(Words.capital(name), "second");
         label.getStyleClass().add("stepper-name");
         Button less = Buttons.small("−", () -> step.accept(-1));
         less.setAccessibleText(words.text("program.less", name));

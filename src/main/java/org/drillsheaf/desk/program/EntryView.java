@@ -1,6 +1,5 @@
 package org.drillsheaf.desk.program;
 
-import java.util.Locale;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
@@ -123,7 +122,7 @@ final class EntryView extends HBox {
     }
 
     static String sentence(String clause) {
-        return clause.isEmpty() ? "" : clause.substring(0, 1).toUpperCase(Locale.ROOT) + clause.substring(1) + ".";
+        return clause.isEmpty() ? "" : Words.capital(clause) + ".";
     }
 
     Phase phase() {

@@ -17,6 +17,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.client.PracticeLog;
 import org.drillsheaf.course.Course;
@@ -93,7 +94,7 @@ public final class ProgressSheet implements Sheet {
             String mark = line.truth().isTrue() ? "✓" : line.truth().isUnknown() ? "?" : "–";
             Label sign = Labels.text(mark, "evidence-mark", line.truth().isUnknown() ? "not-known" : "against");
             HBox.setHgrow(sign, Priority.NEVER);
-            box.getChildren().add(new HBox(8, sign, Labels.prose(trade.say(line.words()))));
+            box.getChildren().add(new HBox(8, sign, Labels.prose(Words.capital(trade.say(line.words())))));
         }
         change.comparison().remarks().forEach(r -> box.getChildren().add(Labels.prose(trade.say(r), "second")));
         all.getChildren().add(box);
@@ -145,10 +146,11 @@ public final class ProgressSheet implements Sheet {
                 .map(k -> words.text(
                         "change." + k.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')))
                 .orElse("");
-        HBox head = new HBox(8, Labels.text(name, "bold"));
+        HBox head = new HBox(8, Labels.prose(name, "bold")); // the side stands last, so the name may never be cut
         if (!kind.isEmpty()) {
-            head.getChildren()
-                    .add(Labels.tag(kind, kind.equals(words.text("change.better")) ? "inverted" : "outlined"));
+            Label tag = Labels.tag(kind, kind.equals(words.text("change.better")) ? "inverted" : "outlined");
+            tag.setMinWidth(Region.USE_PREF_SIZE);
+            head.getChildren().add(tag);
         }
         VBox text = new VBox(4, head, table);
         line.change().ifPresent(c -> text.getChildren()

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -190,16 +189,12 @@ public final class ReadingSheet implements Sheet {
 
     private HBox line(String mark, String kind, String text) {
         Label sign = Labels.text(mark, "evidence-mark", kind);
-        Label sentence = Labels.prose(upperFirst(text));
+        Label sentence = Labels.prose(Words.capital(text));
         HBox.setHgrow(sentence, Priority.ALWAYS);
         sentence.setMaxWidth(Double.MAX_VALUE);
         HBox line = new HBox(8, sign, sentence);
         line.setAlignment(Pos.TOP_LEFT);
         return line;
-    }
-
-    private static String upperFirst(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     private void middle(Reading reading) {

@@ -109,4 +109,13 @@ public final class Words {
     public String time(LocalTime time) {
         return DateTimeFormatter.ofPattern("HH:mm", locale()).format(time);
     }
+
+    /** The same text with a capital at its beginning, for a line that stands alone. */
+    public static String capital(String text) {
+        if (text.isEmpty()) {
+            return text;
+        }
+        int first = text.offsetByCodePoints(0, 1);
+        return text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
+    }
 }

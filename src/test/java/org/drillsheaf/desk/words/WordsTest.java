@@ -50,6 +50,20 @@ class WordsTest {
         }
     }
 
+    /** A properties file takes the last of two lines with one key, and says nothing. */
+    @Test
+    void noKeyStandsTwice() {
+        for (String language : Words.LANGUAGES) {
+            String file = "src/main/resources/org/drillsheaf/desk/words/desk-" + language + ".properties";
+            assertThat(read(Path.of(file))
+                            .lines()
+                            .filter(line -> line.contains(" = "))
+                            .map(line -> line.split(" = ")[0]))
+                    .as(file)
+                    .doesNotHaveDuplicates();
+        }
+    }
+
     private static Set<String> places(String text) {
         return Pattern.compile("\\{\\d\\}")
                 .matcher(text)
