@@ -39,12 +39,14 @@ public final class ClientView extends BorderPane {
     /** Under this the strips leave their room to numbers and words. */
     private static final double STRIPS_WIDTH_EM = 46;
 
+    private static final String UNDO_KEY = "Ctrl Z";
     private static final Insets AROUND_MESSAGES = new Insets(4, 16, 8, 16);
 
     private final ClientCase client;
     private final Words words;
     private final Runnable back;
     private final HBox head = new HBox();
+    private final Button undo;
     private final VisitLine line;
     private final VBox messages = new VBox();
     private final PinLine pins;
@@ -87,6 +89,7 @@ public final class ClientView extends BorderPane {
         all.addAll(maker.make(client, this::goTo, this::open));
         sheaf.add(all);
         head.getStyleClass().add("client-head");
+        this.undo = Buttons.withKey(Buttons.small("", client::undo), UNDO_KEY);
         HBox.setHgrow(line, Priority.ALWAYS);
         Button visit = Buttons.plain(words.text("menu.new-visit"), () -> newVisit());
         HBox visits = new HBox(10, line, visit);
@@ -183,12 +186,22 @@ public final class ClientView extends BorderPane {
         sheaf.show();
     }
 
-    /** Made anew only when something else stands in it, so that what has the focus there keeps it. */
     private void showHead() {
+        showPerson();
+        Optional<String> what = client.undoName();
+        undo.setVisible(what.isPresent());
+        undo.setManaged(what.isPresent());
+        what.map(w -> words.text("client.undo", w)).ifPresent(text -> {
+            undo.setText(text);
+            undo.setAccessibleText(text + ", " + UNDO_KEY);
+        });
+    }
+
+    /** Made anew only when something else stands in it, so that what has the focus there keeps it. */
+    private void showPerson() {
         Object wanted = List.of(
                 client.draft().get().person(),
-                client.evaluation().get().flatMap(Evaluation::visit).map(ClientVisit::conditions),
-                client.undoName());
+                client.evaluation().get().flatMap(Evaluation::visit).map(ClientVisit::conditions));
         if (wanted.equals(shownHead)) {
             return;
         }
@@ -205,11 +218,7 @@ public final class ClientView extends BorderPane {
         who.setPrefWrapLength(WIDER_THAN_ANY_WINDOW);
         HBox.setHgrow(who, Priority.ALWAYS);
         client.evaluation().get().flatMap(Evaluation::visit).ifPresent(visit -> cautions(visit, who));
-        head.getChildren().setAll(who, list);
-        client.undoName().ifPresent(what -> {
-            Button undo = Buttons.withKey(Buttons.small(words.text("client.undo", what), client::undo), "Ctrl Z");
-            head.getChildren().add(undo);
-        });
+        head.getChildren().setAll(who, list, undo);
     }
 
     private String facts(Content person) {

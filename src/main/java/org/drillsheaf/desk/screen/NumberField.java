@@ -54,10 +54,7 @@ final class NumberField extends StackPane {
     }
 
     private void dress(String text) {
-        field.getStyleClass().remove("not-tested");
-        if (text.isEmpty()) {
-            field.getStyleClass().add("not-tested");
-        }
+        StyleClass.set(field, "not-tested", text.isEmpty());
     }
 
     TextField field() {

@@ -66,19 +66,23 @@ public final class ScreenModel {
      * How one field stands.
      *
      * @param written the number as written; empty when not tested
-     * @param kind what the value means; empty while nothing was read
-     * @param words the finding in words, for screen readers
+     * @param finding what the value means; empty while nothing was read
      * @param before the value of the visit before
      */
     public record State(
             Optional<String> written,
             boolean painful,
-            Optional<FindingKind> kind,
-            String kindWords,
-            String words,
+            Optional<Finding> finding,
             Optional<FindingStrip> strip,
             OptionalDouble value,
-            OptionalDouble before) {}
+            OptionalDouble before) {
+
+        boolean isLimited() {
+            return finding.map(Finding::kind)
+                    .filter(k -> k == FindingKind.LIMITED || k == FindingKind.PAINFUL)
+                    .isPresent();
+        }
+    }
 
     /** The trade's words in the language of the window. */
     public TradeWords trade() {
@@ -96,9 +100,7 @@ public final class ScreenModel {
         return new State(
                 written,
                 entry.isPainful(visit),
-                finding.map(Finding::kind),
-                finding.map(trade()::kind).orElse(""),
-                finding.map(f -> trade().say(f.words())).orElse(""),
+                finding,
                 strip,
                 written.map(w -> OptionalDouble.of(Double.parseDouble(w))).orElse(OptionalDouble.empty()),
                 before(entry));
@@ -132,16 +134,35 @@ public final class ScreenModel {
         return numbers.map(number -> trade().say(Saying.amount(number, ""))).collect(Collectors.joining(" · "));
     }
 
-    /** Last time's values of a test, left and right. */
-    public String last(MovementTest test) {
+    /**
+     * What earlier visits say about a test.
+     *
+     * @param before findings of the visit before, left and right
+     * @param carriedOver see {@link #carriedOver}
+     * @param changes since the visit before, by side
+     */
+    public record Past(
+            List<Finding> before, Optional<LocalDate> carriedOver, Map<Optional<Side>, TestChange> changes) {}
+
+    public Past past(MovementTest test) {
+        return new Past(before(test), carriedOver(test), changes(test));
+    }
+
+    private List<Finding> before(MovementTest test) {
         return readingBefore()
                 .map(r -> ScreenEntry.of(test).stream()
                         .map(e -> finding(r, e))
                         .flatMap(Optional::stream)
-                        .map(f -> f.measurement().map(m -> numbers(test, m)).orElse(""))
-                        .distinct()
-                        .collect(Collectors.joining(" · ")))
-                .orElse("");
+                        .toList())
+                .orElse(List.of());
+    }
+
+    /** Last time's values of a test, left and right. */
+    public String last(MovementTest test) {
+        return before(test).stream()
+                .map(f -> f.measurement().map(m -> numbers(test, m)).orElse(""))
+                .distinct()
+                .collect(Collectors.joining(" · "));
     }
 
     /** The values of the visit before may be older than it: the joint count keeps its last one with its date. */

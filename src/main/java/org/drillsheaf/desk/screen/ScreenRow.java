@@ -21,7 +21,6 @@ import org.drillsheaf.desk.look.Segments;
 import org.drillsheaf.desk.look.StyleClass;
 import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.desk.words.Words;
-import org.drillsheaf.screen.FindingKind;
 import org.drillsheaf.screen.MovementTest;
 import org.drillsheaf.screen.Norm;
 import org.drillsheaf.screen.TestChange;
@@ -40,6 +39,10 @@ final class ScreenRow extends VBox {
     private final Label error = Labels.prose("", "field-error", "bold");
     private final Label oneValue = new Label();
     private final Label position = Labels.text("", "small", "second");
+    private final KnownHeight height = new KnownHeight();
+    private final KnownHeight least = new KnownHeight();
+    private List<ScreenModel.State> shown = List.of();
+    private Optional<ScreenModel.Past> shownPast = Optional.empty();
     private @org.jspecify.annotations.Nullable Segments<Boolean> mark;
 
     /** One field with its strip and its word. */
@@ -240,43 +243,75 @@ final class ScreenRow extends VBox {
     private void hideError() {
         error.setManaged(false);
         error.setVisible(false);
+        shown = List.of(); // what the error had taken the place of is said again
     }
 
-    /** Shows what stands in the visit now. */
+    @Override
+    public void requestLayout() {
+        height.forget();
+        least.forget();
+        super.requestLayout();
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        return height.at(width, super::computePrefHeight);
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return least.at(width, super::computeMinHeight);
+    }
+
+    /** Shows what stands in the visit now; at most keys only one row has something new to say. */
     void show() {
-        for (Cell cell : cells) {
-            ScreenModel.State state = model.state(cell.entry());
-            if (!isBeingTyped(cell, state)) {
-                cell.number().show(state.written());
+        List<ScreenModel.State> states =
+                cells.stream().map(c -> model.state(c.entry())).toList();
+        for (int i = 0; i < states.size(); i++) {
+            if (!isBeingTyped(cells.get(i), states.get(i))) {
+                cells.get(i).number().show(states.get(i).written());
             }
-            cell.number().pain(state.painful());
-            cell.strip().show(state.strip(), state.value(), state.before());
-            cell.word()
-                    .setText(
-                            cell.entry().part().isPresent() && cell != cells.get(cells.size() - 1)
-                                    ? ""
-                                    : state.kindWords());
-            StyleClass.set(
-                    cell.word(),
-                    "limited",
-                    state.kind()
-                            .filter(k -> k == FindingKind.LIMITED || k == FindingKind.PAINFUL)
-                            .isPresent());
-            cell.number().field().setAccessibleHelp(state.words());
         }
-        // A finding with a further word needs the room beside it.
-        oneValue.setText(cells.get(0).word().getText().contains(",") ? "" : words.text("screen.one-value"));
+        if (!states.equals(shown)) {
+            shown = states;
+            for (int i = 0; i < states.size(); i++) {
+                show(cells.get(i), states.get(i));
+            }
+            // A finding with a further word needs the room beside it.
+            oneValue.setText(cells.get(0).word().getText().contains(",") ? "" : words.text("screen.one-value"));
+        }
         if (mark != null) {
             mark.take(cells.get(0)
                     .entry()
                     .mark(model.client().content(), test.marks().get(0))
                     .orElse(null));
         }
-        String carried = model.carriedOver(test)
+        Optional<ScreenModel.Past> past = Optional.of(model.past(test));
+        if (!past.equals(shownPast)) {
+            shownPast = past;
+            show(past.get());
+        }
+    }
+
+    private void show(Cell cell, ScreenModel.State state) {
+        cell.number().pain(state.painful());
+        cell.strip().show(state.strip(), state.value(), state.before());
+        boolean otherPartSaysIt = cell.entry().part().isPresent() && cell != cells.get(cells.size() - 1);
+        cell.word()
+                .setText(otherPartSaysIt ? "" : state.finding().map(trade::kind).orElse(""));
+        StyleClass.set(cell.word(), "limited", state.isLimited());
+        cell.number()
+                .field()
+                .setAccessibleHelp(
+                        state.finding().map(f -> trade.say(f.words())).orElse(""));
+    }
+
+    private void show(ScreenModel.Past past) {
+        String carried = past.carriedOver()
                 .map(d -> words.text("screen.carried", words.day(d)))
                 .orElse("");
         last.setText(model.last(test));
-        since.setText(carried.isEmpty() ? since(model.changes(test)) : carried);
+        since.setText(carried.isEmpty() ? since(past.changes()) : carried);
     }
 
     /** What is being typed, or was left wrong, stays as the coach wrote it. */

@@ -1,5 +1,6 @@
 package org.drillsheaf.desk.screen;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,9 +21,13 @@ import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.screen.FindingKind;
 import org.drillsheaf.screen.MovementTest;
+import org.jspecify.annotations.Nullable;
 
 /** The sheet on which the screen is typed: safety questions first, then one table of all tests. */
 public final class ScreenSheet implements Sheet, ScreenRow.Table {
+    /** So long a field has the focus before its how-to is shown: who goes on typing need not wait for it at every field. */
+    private static final Duration PAUSE = Duration.ofMillis(150);
+
     private final ScreenModel model;
     private final Words words;
     private final BorderPane pane = new BorderPane();
@@ -31,6 +36,7 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
     private final ScrollPane side;
     private final SafetyView safety;
     private final List<ScreenRow> rows = new ArrayList<>();
+    private @Nullable ScreenEntry looksAt;
     private boolean waits;
     private boolean roomy = true;
     private boolean compact;
@@ -224,7 +230,12 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
     @Override
     public void entered(MovementTest test, ScreenEntry entry) {
         rows.forEach(r -> r.current(r.test().equals(test)));
-        howTo.show(entry);
+        looksAt = entry;
+        model.client().workplace().background().later(PAUSE, () -> {
+            if (entry.equals(looksAt)) {
+                howTo.show(entry);
+            }
+        });
         rows.stream().filter(r -> r.test().equals(test)).findFirst().ifPresent(this::intoSight);
     }
 

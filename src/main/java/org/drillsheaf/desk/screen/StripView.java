@@ -2,10 +2,12 @@ package org.drillsheaf.desk.screen;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import javafx.geometry.NodeOrientation;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Polygon;
 import javafx.scene.shape.Rectangle;
+import javafx.scene.shape.Shape;
 import org.drillsheaf.screen.FindingStrip;
 
 /**
@@ -19,6 +21,7 @@ final class StripView extends Region {
     private Optional<FindingStrip> scale = Optional.empty();
     private OptionalDouble now = OptionalDouble.empty();
     private OptionalDouble before = OptionalDouble.empty();
+    private int drawn;
 
     StripView() {
         getStyleClass().add("strip");
@@ -32,17 +35,20 @@ final class StripView extends Region {
             this.scale = strip;
             this.now = value;
             this.before = before;
-            requestLayout();
+            if (getHeight() > 0) {
+                layoutChildren(); // its size stays, so nothing around it has to be laid out
+            }
         }
     }
 
     @Override
     protected void layoutChildren() {
-        getChildren().clear();
-        if (scale.isEmpty()) {
-            return;
-        }
-        FindingStrip strip = scale.get();
+        drawn = 0;
+        scale.ifPresent(this::draw);
+        getChildren().remove(drawn, getChildren().size());
+    }
+
+    private void draw(FindingStrip strip) {
         double em = getHeight() / 1.7;
         double y = getHeight() * 0.45;
         double error = getWidth() / ERRORS;
@@ -65,9 +71,14 @@ final class StripView extends Region {
         rectangle(middle - 1, y - 0.6 * em, 2, 1.2 * em, "-fx-fill: -ds-ink;");
         before.ifPresent(value -> {
             double x = clamp(middle + strip.errors(value) * error, 0.35 * em);
-            Polygon triangle = new Polygon(x, y + 0.36 * em, x - 0.28 * em, y + 0.8 * em, x + 0.28 * em, y + 0.8 * em);
-            triangle.setStyle("-fx-fill: -ds-sheet; -fx-stroke: -ds-ink-3; -fx-stroke-width: 1;");
-            getChildren().add(triangle);
+            polygon(
+                    "-fx-fill: -ds-sheet; -fx-stroke: -ds-ink-3; -fx-stroke-width: 1;",
+                    x,
+                    y + 0.36 * em,
+                    x - 0.28 * em,
+                    y + 0.8 * em,
+                    x + 0.28 * em,
+                    y + 0.8 * em);
         });
     }
 
@@ -94,10 +105,14 @@ final class StripView extends Region {
         if (outside) {
             double side = Math.signum(errors);
             double tip = side > 0 ? getWidth() : 0;
-            Polygon arrow =
-                    new Polygon(tip, y, tip - side * 0.3 * em, y - 0.28 * em, tip - side * 0.3 * em, y + 0.28 * em);
-            arrow.setStyle("-fx-fill: -ds-ink;");
-            getChildren().add(arrow);
+            polygon(
+                    "-fx-fill: -ds-ink;",
+                    tip,
+                    y,
+                    tip - side * 0.3 * em,
+                    y - 0.28 * em,
+                    tip - side * 0.3 * em,
+                    y + 0.28 * em);
         }
     }
 
@@ -106,8 +121,29 @@ final class StripView extends Region {
     }
 
     private void rectangle(double x, double y, double width, double height, String style) {
-        Rectangle rectangle = new Rectangle(x, y, Math.max(0, width), height);
-        rectangle.setStyle(style);
-        getChildren().add(rectangle);
+        Rectangle rectangle = shape(Rectangle.class, Rectangle::new, style);
+        rectangle.setX(x);
+        rectangle.setY(y);
+        rectangle.setWidth(Math.max(0, width));
+        rectangle.setHeight(height);
+    }
+
+    private void polygon(String style, Double... points) {
+        shape(Polygon.class, Polygon::new, style).getPoints().setAll(points);
+    }
+
+    /** The next shape, the one of the last time where it will do: a new one has its colours worked out anew. */
+    private <S extends Shape> S shape(Class<S> kind, Supplier<S> make, String style) {
+        if (drawn < getChildren().size() && !kind.isInstance(getChildren().get(drawn))) {
+            getChildren().remove(drawn, getChildren().size());
+        }
+        if (drawn == getChildren().size()) {
+            S made = make.get();
+            made.setManaged(false);
+            getChildren().add(made);
+        }
+        S shape = kind.cast(getChildren().get(drawn++));
+        shape.setStyle(style);
+        return shape;
     }
 }
