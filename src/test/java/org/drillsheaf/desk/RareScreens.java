@@ -235,7 +235,7 @@ final class RareScreens {
                     .setText("6");
             return true;
         });
-        desk.untilSeen("The server of the house does not answer.");
+        desk.untilSeen("1 change waits on this desk");
         photographer.inAllLooks("away");
         wire.mend();
         desk.untilSeen("✓ Saved");

@@ -114,8 +114,13 @@ class TwoDesksTest {
             UUID odile = other.clients().key("odile-farrant").orElseThrow();
             wire.cut();
             typeAtOnce(desk, HIP, "7");
-            desk.untilSeen("The server of the house does not answer.");
+            desk.untilSeen("The server of the house has not answered since 10:42.");
+            desk.untilSeen("Go on working: 1 change waits on this desk");
             desk.untilSeen("The server is away; what you save waits here, encrypted");
+            typeAtOnce(desk, BREATH, "6");
+            desk.untilSeen("Go on working: 2 changes wait on this desk");
+            desk.click("Try now");
+            desk.untilSeen("Trying…");
             wire.mend();
             desk.until(
                     "the message goes by itself",

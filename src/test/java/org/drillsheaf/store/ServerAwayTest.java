@@ -100,7 +100,9 @@ final class ServerAwayTest {
             saveThreeTimes(desk, start);
             assertThat(visit().version()).as("nothing has arrived").isEqualTo(1);
             wire.mend();
-            untilNoneWaits(desk);
+            assertThat(desk.clients().deliverNow())
+                    .as("the server is asked at once, and all is there when that returns")
+                    .isZero();
             assertThat(depths())
                     .containsExactly("13", "12", "11", start.value(DEPTH).orElseThrow());
         }

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -154,6 +155,15 @@ public final class ClientCase implements AutoCloseable {
 
     public ReadOnlyObjectProperty<Saving.State> saved() {
         return saving.state();
+    }
+
+    /**
+     * Asks the server of the house at once, which was away.
+     *
+     * @param answered gets whether all is sent
+     */
+    void tryServer(Consumer<Boolean> answered) {
+        saving.tryServer(answered);
     }
 
     /** Two desks changed the same field; waits for the coach. */

@@ -57,7 +57,7 @@ public final class ClientView extends BorderPane {
     private Optional<FieldClashView> clash = Optional.empty();
     private Guide guide = Guide.OFF;
     private boolean compact;
-    private boolean serverAway;
+    private Optional<ServerAwayView> serverAway = Optional.empty();
     private Object shownHead = "";
     private Object shownMessages = "";
 
@@ -110,8 +110,7 @@ public final class ClientView extends BorderPane {
         client.draft().addListener((of, old, now) -> show());
         client.saved().addListener((of, old, now) -> {
             if (!(now instanceof Saving.State.OnItsWay)) { // while a save is on its way nobody knows
-                serverAway = now instanceof Saving.State.Waits;
-                showMessages();
+                showServer(now);
             }
         });
         client.visit().addListener((of, old, now) -> {
@@ -243,10 +242,21 @@ public final class ClientView extends BorderPane {
         });
     }
 
+    /** One message for as long as the server is away: the button in it keeps the focus while the number grows. */
+    private void showServer(Saving.State saved) {
+        if (saved instanceof Saving.State.Waits waits) {
+            serverAway = serverAway.or(() -> Optional.of(new ServerAwayView(client)));
+            serverAway.get().show(waits);
+        } else {
+            serverAway = Optional.empty();
+        }
+        showMessages();
+    }
+
     private void showMessages() {
         Object wanted = List.of(
                 client.clash().get(),
-                serverAway,
+                serverAway.isPresent(),
                 client.evaluation().get().filter(e -> e.course().isEmpty()).map(Evaluation::problems),
                 guide == Guide.ON ? guideStep() : "");
         if (wanted.equals(shownMessages)) {
@@ -256,9 +266,7 @@ public final class ClientView extends BorderPane {
         messages.getChildren().clear();
         clash = client.clash().get().map(open -> new FieldClashView(client, open));
         clash.ifPresent(messages.getChildren()::add);
-        if (serverAway) {
-            messages.getChildren().add(new Message("caution", words.text("offline.title"), words.text("offline.more")));
-        }
+        serverAway.ifPresent(messages.getChildren()::add);
         client.evaluation().get().filter(e -> e.course().isEmpty()).ifPresent(e -> e.problems().stream()
                 .limit(2)
                 .forEach(p -> messages.getChildren().add(new Message("caution", p.what() + ".", p.remedy() + "."))));

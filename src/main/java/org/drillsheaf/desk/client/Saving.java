@@ -22,6 +22,7 @@ import org.drillsheaf.store.record.PartClash;
 import org.drillsheaf.store.record.PartKey;
 import org.drillsheaf.store.record.SaveResult;
 import org.drillsheaf.store.sql.StoreFailure;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Keeps one client's draft in the record, part by part and all the time. What another desk changed meanwhile is laid beneath
@@ -42,7 +43,8 @@ public final class Saving {
     private final Consumer<OpenClash> clashed;
     private int onTheirWay;
     private volatile ClientDraft latest;
-    private volatile boolean waits;
+    private volatile int waiting;
+    private @Nullable LocalTime awaySince;
     private boolean lookingForServer;
     private boolean closed;
 
@@ -66,8 +68,13 @@ public final class Saving {
         /** On the disk. */
         record Saved(LocalTime at) implements State {}
 
-        /** On this machine's disk; the server is away and gets it when it is back. */
-        record Waits() implements State {}
+        /**
+         * On this machine's disk; the server is away and gets it when it is back.
+         *
+         * @param since when that was noticed
+         * @param changes how many wait on this desk
+         */
+        record Waits(LocalTime since, int changes) implements State {}
 
         /** Kept in the record beside another desk's version; the coach decides. */
         record Asks() implements State {}
@@ -157,12 +164,12 @@ public final class Saving {
                 return Optional.of(clash.clash());
             }
             SaveResult.Saved done = (SaveResult.Saved) result;
-            waits = done.waits();
+            waiting = done.waits() ? Math.max(1, store.clients().waiting()) : 0;
             versions.put(key, done.version());
             content.ifPresentOrElse(c -> saved.put(key, c), () -> saved.remove(key));
             any = true;
         }
-        if (any && !waits) {
+        if (any && waiting == 0) {
             store.search().refresh(draft.key());
         }
         return Optional.empty();
@@ -173,11 +180,25 @@ public final class Saving {
             settle(OpenClash.live(clash.get()));
         } else if (onTheirWay == 0) {
             // With another save on its way the newest value is perhaps not on the disk yet.
-            state.set(waits ? new State.Waits() : new State.Saved(LocalTime.now(clock)));
-            if (waits && !lookingForServer) {
-                lookingForServer = true;
-                background.later(LOOK_FOR_SERVER, this::lookForServer);
+            if (waiting == 0) {
+                arrived();
+            } else {
+                waitsStill(waiting);
             }
+        }
+    }
+
+    private void arrived() {
+        awaySince = null;
+        state.set(new State.Saved(LocalTime.now(clock)));
+    }
+
+    private void waitsStill(int changes) {
+        awaySince = awaySince == null ? LocalTime.now(clock) : awaySince;
+        state.set(new State.Waits(awaySince, changes));
+        if (!lookingForServer) {
+            lookingForServer = true;
+            background.later(LOOK_FOR_SERVER, this::lookForServer);
         }
     }
 
@@ -190,17 +211,37 @@ public final class Saving {
         background.run(
                 () -> store.clients().waiting(),
                 left -> {
-                    if (left > 0) {
-                        background.later(LOOK_FOR_SERVER, this::lookForServer);
-                        return;
-                    }
                     lookingForServer = false;
-                    if (state.get() instanceof State.Waits) {
-                        state.set(new State.Saved(LocalTime.now(clock)));
-                        lookForClashes(latest.key());
-                    }
+                    heard(left);
                 },
                 e -> lookingForServer = false);
+    }
+
+    /** Tells how many wait by now; while a save is on its way nobody knows. */
+    private void heard(int left) {
+        if (!closed && state.get() instanceof State.Waits) {
+            if (left > 0) {
+                waitsStill(left);
+            } else {
+                arrived();
+                lookForClashes(latest.key());
+            }
+        }
+    }
+
+    /**
+     * Asks a server that is away at once.
+     *
+     * @param answered gets whether all is sent
+     */
+    void tryServer(Consumer<Boolean> answered) {
+        background.run(
+                () -> store.clients().deliverNow(),
+                left -> {
+                    heard(left);
+                    answered.accept(left == 0);
+                },
+                e -> answered.accept(false));
     }
 
     private void failed(Exception failure) {

@@ -25,6 +25,13 @@ public final class Labels {
         return label;
     }
 
+    /** Bold text with the sign of a caution before it. */
+    public static Label caution(String text) {
+        Label label = prose(text, "bold");
+        label.setGraphic(warningSign());
+        return label;
+    }
+
     /** A key cap; keys are read from left to right in every language. */
     public static Label key(String key) {
         Label label = text(key, "key");
@@ -45,7 +52,7 @@ public final class Labels {
     }
 
     /** The sign that every caution carries, so that it is not known by its colour alone. */
-    static Region warningSign() {
+    private static Region warningSign() {
         Region sign = new Region();
         sign.getStyleClass().add("warning-sign");
         return sign;

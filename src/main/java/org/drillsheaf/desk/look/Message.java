@@ -1,7 +1,6 @@
 package org.drillsheaf.desk.look;
 
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
@@ -17,11 +16,7 @@ public final class Message extends VBox {
         if (!kind.isEmpty()) {
             getStyleClass().add(kind);
         }
-        Label first = Labels.prose(what, "bold");
-        if (kind.equals("caution")) {
-            first.setGraphic(Labels.warningSign());
-        }
-        getChildren().add(first);
+        getChildren().add(kind.equals("caution") ? Labels.caution(what) : Labels.prose(what, "bold"));
         if (!more.isEmpty()) {
             getChildren().add(Labels.prose(more));
         }

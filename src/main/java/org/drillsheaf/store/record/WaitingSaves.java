@@ -94,7 +94,8 @@ final class WaitingSaves implements AutoCloseable {
         return new SaveResult.Saved(save.base() + 1, true);
     }
 
-    private void deliverIfBack() {
+    /** Asks the server now, and sends what waits if it answers; may take as long as a server that is away is waited for. */
+    void deliverIfBack() {
         if (count() == 0) {
             return;
         }
