@@ -14,6 +14,7 @@ import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.Workplace;
 import org.drillsheaf.desk.frame.FrameView;
 import org.drillsheaf.desk.look.Buttons;
+import org.drillsheaf.desk.look.CapsLockHint;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.look.Message;
 import org.drillsheaf.desk.look.WorkBar;
@@ -104,7 +105,8 @@ final class BackupsView extends VBox {
                 words.text("record.leave"), () -> told.getChildren().clear());
         Message question = new Message(
                 "caution", words.text("record.put-back-question", day(backup)), words.text("record.put-back-more"));
-        question.getChildren().addAll(passphrase, new HBox(8, go, leave));
+        question.getChildren()
+                .addAll(passphrase, new CapsLockHint(words.text("unlock.caps-lock"), passphrase), new HBox(8, go, leave));
         told.getChildren().setAll(question);
         leave.requestFocus();
     }

@@ -9,6 +9,7 @@ import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.Workplace;
 import org.drillsheaf.desk.frame.FrameView;
 import org.drillsheaf.desk.look.Buttons;
+import org.drillsheaf.desk.look.CapsLockHint;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.store.sql.StoreAddress;
@@ -80,7 +81,8 @@ final class RecordView extends VBox {
                 actions.passphrase(old.getText().toCharArray(), fresh.getText().toCharArray(), told::setText);
             }
         });
-        grid.add(change, 1, 3);
+        grid.add(new CapsLockHint(words.text("unlock.caps-lock"), old, fresh, again), 1, 3);
+        grid.add(change, 1, 4);
         return grid;
     }
 

@@ -18,6 +18,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.look.Buttons;
+import org.drillsheaf.desk.look.CapsLockHint;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.look.Message;
 import org.drillsheaf.desk.look.Named;
@@ -179,6 +180,7 @@ public final class StartView extends HBox {
                 10,
                 Labels.prose(words.text(server ? "start.join.more" : "start.passphrase.more"), "second"),
                 grid,
+                new CapsLockHint(words.text("unlock.caps-lock"), passphrase, again),
                 wrong,
                 new HBox(8, go, back));
         column.getChildren().set(2, form);

@@ -10,6 +10,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.look.Buttons;
+import org.drillsheaf.desk.look.CapsLockHint;
 import org.drillsheaf.desk.look.Icon;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.look.Message;
@@ -49,6 +50,7 @@ public final class UnlockView extends StackPane {
                 Labels.prose(more, "second"),
                 label,
                 row,
+                new CapsLockHint(words.text("unlock.caps-lock"), field),
                 told,
                 links);
         box.getStyleClass().add("unlock");
