@@ -17,12 +17,12 @@ public enum Phase {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    /** The word on screen, for example {@code Settle}. */
     /** The name, to be said in any language. */
     public Saying saidName() {
         return Saying.name(Saying.Name.Kind.PHASE, id());
     }
 
+    /** The English word, for example {@code Settle}. */
     public String title() {
         return name().charAt(0) + id().substring(1);
     }

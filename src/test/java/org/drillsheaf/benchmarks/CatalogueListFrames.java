@@ -28,6 +28,7 @@ import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.desk.work.ThreadBackground;
 import org.drillsheaf.drill.Catalogue;
 import org.drillsheaf.drill.Drill;
+import org.drillsheaf.drill.Phase;
 import org.drillsheaf.drill.library.HouseLayer.Standing;
 import org.drillsheaf.drill.library.LibraryFiles;
 import org.drillsheaf.drill.library.ProjectFiles;
@@ -72,7 +73,7 @@ public final class CatalogueListFrames {
                             done -> {},
                             e -> {}),
                     background::show);
-            CatalogueList list = new CatalogueList(model[0], pictures, Words.in("en"), e -> {});
+            CatalogueList list = new CatalogueList(model[0], pictures, Words.in("en"), Phase::title, e -> {});
             ListView<?> rows = (ListView<?>) list.lookup(".drill-list");
             return new Shown(list, rows::scrollTo);
         });

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.ComboBoxBase;
@@ -19,6 +20,7 @@ import org.drillsheaf.desk.client.ClientView;
 import org.drillsheaf.desk.setting.DeskSettings;
 import org.drillsheaf.desk.start.Opening;
 import org.drillsheaf.desk.words.Words;
+import org.drillsheaf.drill.Phase;
 import org.drillsheaf.store.Store;
 import org.drillsheaf.store.record.Content;
 import org.drillsheaf.store.record.PartKey;
@@ -264,6 +266,9 @@ class DeskWindowTest {
             said.add(String.valueOf(node.getAccessibleText()));
             said.add(String.valueOf(node.getAccessibleRoleDescription()));
             said.add(String.valueOf(node.getAccessibleHelp()));
+            if (node instanceof ComboBox<?> box) {
+                said.addAll(choices(box));
+            }
             if (node instanceof MenuBar bar) {
                 bar.getMenus()
                         .forEach(menu -> menu.getItems().forEach(item -> said.add(String.valueOf(item.getText()))));
@@ -276,15 +281,21 @@ class DeskWindowTest {
                 .toList();
     }
 
+    private static <T> List<String> choices(ComboBox<T> box) {
+        return box.getItems().stream().map(box.getConverter()::toString).toList();
+    }
+
     /** The English texts that have another wording here and begin with a word; what is filled in stands for anything. */
     private List<Pattern> englishOnly() {
         Map<String, String> here = words.all();
-        return Words.in("en").all().entrySet().stream()
+        Stream<Pattern> phases =
+                Stream.of(Phase.values()).map(phase -> Pattern.compile(phase.title(), Pattern.CASE_INSENSITIVE));
+        Stream<Pattern> texts = Words.in("en").all().entrySet().stream()
                 .filter(text -> !here.containsValue(text.getValue()))
                 .filter(text -> text.getValue().matches("(?s)\\W*\\p{L}{3}.*"))
                 .map(text -> Pattern.compile(
-                        "\\Q" + text.getValue().replaceAll("\\{\\d}", "\\\\E.*\\\\Q") + "\\E", Pattern.DOTALL))
-                .toList();
+                        "\\Q" + text.getValue().replaceAll("\\{\\d}", "\\\\E.*\\\\Q") + "\\E", Pattern.DOTALL));
+        return Stream.concat(phases, texts).toList();
     }
 
     private static String path(Node node) {

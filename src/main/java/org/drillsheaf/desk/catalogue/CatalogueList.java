@@ -32,15 +32,25 @@ public final class CatalogueList extends VBox {
 
     private final CatalogueModel model;
     private final Words words;
+    private final Function<Phase, String> phaseName;
     private final TextField search = new TextField();
     private final ListView<DrillQuery.Hit> list;
     private final GridPane narrow = new GridPane();
     private boolean showing;
 
-    /** @param opened is told which drill the coach chose */
-    public CatalogueList(CatalogueModel model, DrillPictures pictures, Words words, Consumer<DrillEntry> opened) {
+    /**
+     * @param phaseName what the house calls a phase
+     * @param opened is told which drill the coach chose
+     */
+    public CatalogueList(
+            CatalogueModel model,
+            DrillPictures pictures,
+            Words words,
+            Function<Phase, String> phaseName,
+            Consumer<DrillEntry> opened) {
         this.model = model;
         this.words = words;
+        this.phaseName = phaseName;
         getStyleClass().add("catalogue-list");
         list = new ListView<>(model.hits());
         list.setCellFactory(v -> new DrillCell(model, pictures, words));
@@ -164,7 +174,7 @@ public final class CatalogueList extends VBox {
                 List.copyOf(model.words().positions().keySet()),
                 p -> name("position", p),
                 v -> model.query().set(model.query().get().withPosition(v)));
-        add(0, 1, "drills.any.phase", List.of(Phase.values()), Phase::title, v -> model.query()
+        add(0, 1, "drills.any.phase", List.of(Phase.values()), phaseName, v -> model.query()
                 .set(model.query().get().withPhase(v)));
         add(
                 1,

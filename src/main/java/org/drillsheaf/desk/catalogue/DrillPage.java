@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -35,6 +36,7 @@ import org.drillsheaf.desk.pose.PoseView;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.desk.work.Background;
 import org.drillsheaf.drill.DrillWords;
+import org.drillsheaf.drill.Phase;
 
 /** One drill open: its name and version at the top, four tabs, its printed block beside them. */
 public final class DrillPage extends BorderPane {
@@ -58,6 +60,7 @@ public final class DrillPage extends BorderPane {
     private final DrillModel model;
     private final DrillWords drillWords;
     private final Words words;
+    private final Function<Phase, String> phaseName;
     private final Background background;
     private final Runnable kept;
     private final Consumer<Boolean> wide;
@@ -75,6 +78,7 @@ public final class DrillPage extends BorderPane {
     private Tab open = Tab.WORDS;
 
     /**
+     * @param phaseName what the house calls a phase
      * @param kept is told when a version was kept
      * @param list goes back to the list
      * @param wide is told whether the page wants the whole width
@@ -83,6 +87,7 @@ public final class DrillPage extends BorderPane {
             DrillModel model,
             DrillWords drillWords,
             Words words,
+            Function<Phase, String> phaseName,
             Background background,
             Runnable kept,
             Consumer<Boolean> wide,
@@ -90,6 +95,7 @@ public final class DrillPage extends BorderPane {
         this.model = model;
         this.drillWords = drillWords;
         this.words = words;
+        this.phaseName = phaseName;
         this.background = background;
         this.kept = kept;
         this.wide = wide;
@@ -185,7 +191,7 @@ public final class DrillPage extends BorderPane {
 
     private Node make(Tab tab) {
         return switch (tab) {
-            case WORDS -> new DrillForm(model, drillWords, words);
+            case WORDS -> new DrillForm(model, drillWords, words, phaseName);
             case POSE -> scrolled(new PoseView(new PoseModel(model.draft(), words, background), words, background));
             case TRANSLATIONS -> new TranslationsView(model, words);
             case VERSIONS -> new VersionsView(model, words);

@@ -7,6 +7,7 @@ import javafx.scene.input.KeyEvent;
 import org.drillsheaf.desk.Workplace;
 import org.drillsheaf.desk.drill.RevisionShelf;
 import org.drillsheaf.desk.frame.Page;
+import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.desk.words.Words;
 
 /** The place of the drills in the window's frame. */
@@ -21,6 +22,7 @@ public final class DrillsPage implements Page {
                 workplace.folders(),
                 Optional.of(new RevisionShelf(workplace.store().drills(), workplace.coach(), words)),
                 words,
+                new TradeWords(words, workplace.knowledge().vocabulary())::phase,
                 workplace.clock(),
                 workplace.background(),
                 workplace.dialogs(),

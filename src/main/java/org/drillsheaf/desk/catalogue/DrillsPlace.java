@@ -3,6 +3,7 @@ package org.drillsheaf.desk.catalogue;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Optional;
+import java.util.function.Function;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -24,6 +25,7 @@ import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.desk.work.Background;
+import org.drillsheaf.drill.Phase;
 import org.drillsheaf.drill.library.HouseLayer.Standing;
 import org.jspecify.annotations.Nullable;
 
@@ -35,6 +37,7 @@ public final class DrillsPlace extends BorderPane {
     private final Folders folders;
     private final Optional<RevisionShelf> revisions;
     private final Words words;
+    private final Function<Phase, String> phaseName;
     private final Clock clock;
     private final Background background;
     private final Dialogs dialogs;
@@ -52,12 +55,14 @@ public final class DrillsPlace extends BorderPane {
 
     /**
      * @param revisions keeps every version in the record; empty while no record is open
+     * @param phaseName what the house calls a phase
      * @param changed is told when a drill of the house was written
      */
     public DrillsPlace(
             Folders folders,
             Optional<RevisionShelf> revisions,
             Words words,
+            Function<Phase, String> phaseName,
             Clock clock,
             Background background,
             Dialogs dialogs,
@@ -65,6 +70,7 @@ public final class DrillsPlace extends BorderPane {
         this.folders = folders;
         this.revisions = revisions;
         this.words = words;
+        this.phaseName = phaseName;
         this.clock = clock;
         this.background = background;
         this.dialogs = dialogs;
@@ -147,7 +153,7 @@ public final class DrillsPlace extends BorderPane {
                     read.shelf.conditions(words.language()),
                     read.entries);
             catalogue = model;
-            list = new CatalogueList(model, pictures, words, this::open);
+            list = new CatalogueList(model, pictures, words, phaseName, this::open);
             list.font().addListener((of, before, now) -> arrange());
             VBox beside = new VBox(list, actions());
             side = beside;
@@ -224,6 +230,7 @@ public final class DrillsPlace extends BorderPane {
                 model,
                 read.library().catalogue().words(),
                 words,
+                phaseName,
                 background,
                 () -> {
                     read(Optional.of(opened.id()));

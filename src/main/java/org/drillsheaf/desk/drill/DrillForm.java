@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.Set;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
@@ -41,7 +42,8 @@ public final class DrillForm extends ScrollPane {
     private final Map<String, Node> controls = new LinkedHashMap<>();
     private int row;
 
-    public DrillForm(DrillModel model, DrillWords drillWords, Words words) {
+    /** @param phaseName what the house calls a phase */
+    public DrillForm(DrillModel model, DrillWords drillWords, Words words, Function<Phase, String> phaseName) {
         this.model = model;
         this.drillWords = drillWords;
         this.words = words;
@@ -59,7 +61,7 @@ public final class DrillForm extends ScrollPane {
         ColumnConstraints findings = new ColumnConstraints();
         findings.setPercentWidth(31);
         grid.getColumnConstraints().addAll(names, controlColumn, findings);
-        build();
+        build(phaseName);
         grid.setMinWidth(0);
         setHbarPolicy(ScrollBarPolicy.NEVER);
         setContent(grid);
@@ -67,11 +69,11 @@ public final class DrillForm extends ScrollPane {
         showFindings();
     }
 
-    private void build() {
+    private void build(Function<Phase, String> phaseName) {
         text("name", "/name");
         text("purpose", "/purpose");
         family();
-        phases();
+        phases(phaseName);
         GoalsField goals = new GoalsField(model, drillWords, fields, words);
         add("goals", goals, goals.first());
         ids("positions", drillWords.positions().keySet(), id -> Optional.ofNullable(
@@ -152,11 +154,11 @@ public final class DrillForm extends ScrollPane {
         beside.put("level", Optional.ofNullable(beside.get("family")).orElseThrow());
     }
 
-    private void phases() {
+    private void phases(Function<Phase, String> phaseName) {
         FlowPane boxes = new FlowPane();
         boxes.getStyleClass().add("tag-row");
         for (Phase phase : Phase.values()) {
-            CheckBox box = new CheckBox(phase.title());
+            CheckBox box = new CheckBox(phaseName.apply(phase));
             box.setSelected(model.ids("phases").contains(phase.id()));
             box.setOnAction(e -> {
                 List<String> chosen = new ArrayList<>();

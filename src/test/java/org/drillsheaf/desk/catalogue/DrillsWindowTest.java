@@ -16,6 +16,7 @@ import org.drillsheaf.desk.Window;
 import org.drillsheaf.desk.drill.DrillModel;
 import org.drillsheaf.desk.setting.DeskSettings;
 import org.drillsheaf.desk.words.Words;
+import org.drillsheaf.drill.Phase;
 import org.drillsheaf.desk.work.ThreadBackground;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,6 +41,7 @@ class DrillsWindowTest {
                             folders,
                             Optional.empty(),
                             Words.in("en"),
+                            Phase::title,
                             TODAY,
                             BACKGROUND,
                             new DeskRun.Answers(),
