@@ -36,7 +36,10 @@ public record PresentationReading(
 
     /** Name on screen, for example {@code One side forward, left}. */
     public Saying name() {
-        return Phrases.named(presentation.saidName(), side);
+        return side.<Saying>map(s -> Saying.phrase("name.presentation-side")
+                        .with("name", presentation.saidName())
+                        .with("side", Phrases.side(s)))
+                .orElse(presentation.saidName());
     }
 
     /** For example {@code Extension-dominant, both sides (holds, likely)}. */

@@ -18,6 +18,11 @@ public final class English {
         return SPEECH.say(saying);
     }
 
+    /** The same in another language of the house. */
+    public static String saidIn(String language, Saying saying) {
+        return VOCABULARY.speech(language).say(saying);
+    }
+
     public static List<String> said(List<? extends Saying> sayings) {
         return SPEECH.say(sayings);
     }

@@ -2,6 +2,7 @@ package org.drillsheaf.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.drillsheaf.saying.English.said;
+import static org.drillsheaf.saying.English.saidIn;
 
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -169,6 +170,7 @@ class RescreenTest {
                         "166/168"));
 
         assertThat(two.now().leading()).map(p -> said(p.name())).contains("One side forward, left");
+        assertThat(two.now().leading()).map(p -> saidIn("es", p.name())).contains("Un lado adelantado, el izquierdo");
         assertThat(said(two.comparison().sideOrder()))
                 .contains("The layer underneath shows: one side forward, left. This is progress");
         assertThat(said(two.now().layers().fading())).containsExactly("Extension-dominant, both sides");
