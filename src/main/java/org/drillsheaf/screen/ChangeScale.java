@@ -36,9 +36,4 @@ public record ChangeScale(OptionalDouble aim, double change, boolean lowerIsFull
         return new ChangeScale(
                 aim, test.step().multiply(BigDecimal.valueOf(most)).doubleValue(), lower);
     }
-
-    /** A number of this test as it is shown. */
-    public static String shown(MovementTest test, double value) {
-        return Shown.value(value, test.unit());
-    }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.drillsheaf.client.Client;
+import org.drillsheaf.saying.Saying;
 
 /**
  * The scale beside a field of a test, in errors of that very test: the cut-off lies at 0, right is always fuller, and the value
@@ -58,13 +59,13 @@ public record FindingStrip(MovementTest test, double cutoff, long line, Optional
         return (turned ? -steps : steps) / line;
     }
 
-    /** The cut-off as shown, with its unit. */
-    public String cutoffWords() {
-        return Shown.value(cutoff, test.unit());
+    /** The cut-off with its unit. */
+    public Saying saidCutoff() {
+        return test.unit().amount(cutoff);
     }
 
-    /** The error as shown, with its unit. */
-    public String errorWords() {
-        return Shown.value(line * test.step().doubleValue(), test.unit());
+    /** The error with its unit. */
+    public Saying saidError() {
+        return test.unit().amount(line * test.step().doubleValue());
     }
 }

@@ -223,7 +223,7 @@ public final class ClientView extends BorderPane {
     private String facts(Content person) {
         List<String> facts = new ArrayList<>();
         person.value("/born").ifPresent(b -> facts.add(words.text("client.born", b)));
-        person.value("/stature-cm").ifPresent(s -> facts.add(s.replaceFirst("\\.0$", "") + " cm"));
+        person.value("/stature-cm").ifPresent(s -> facts.add(words.number(s) + " cm"));
         person.value("/minutes-per-session").ifPresent(m -> facts.add(words.text("client.minutes", m)));
         return String.join(" · ", facts);
     }

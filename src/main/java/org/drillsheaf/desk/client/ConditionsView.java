@@ -116,11 +116,11 @@ final class ConditionsView extends VBox {
         String written = item.path("settings").path(setting.id()).asText("");
         javafx.scene.Node field;
         if (setting.kind() == SettingDefinition.Kind.NUMBER) {
-            TextField number = new TextField(written);
-            number.setPromptText(setting.cautious());
+            TextField number = new TextField(words.number(written));
+            number.setPromptText(words.number(setting.cautious()));
             number.setPrefColumnCount(5);
             number.setAccessibleRoleDescription(name);
-            number.textProperty().addListener((of, old, now) -> set(item, setting, now));
+            number.textProperty().addListener((of, old, now) -> set(item, setting, Words.plain(now)));
             field = number;
         } else {
             List<String> values = new ArrayList<>(List.of(""));

@@ -115,13 +115,15 @@ final class FieldClashView extends VBox {
     }
 
     private String value(String path, Content value) {
-        String number = value.value("").map(v -> v.replace('-', '−')).orElse("");
-        if (number.equals("no") || number.equals("yes") || number.equals("not−sure")) {
-            return words.text("answer." + number.replace('−', '-'));
+        String written = value.value("").orElse("");
+        if (written.equals("no") || written.equals("yes") || written.equals("not-sure")) {
+            return words.text("answer." + written);
         }
-        if (!number.isEmpty()) {
-            boolean isNumber = number.matches("−?\\d+(\\.\\d+)?");
-            return number + (isNumber ? test(path).map(t -> t.unit().suffix()).orElse("") : "");
+        if (written.matches("-?\\d+(\\.\\d+)?")) {
+            return words.number(written) + test(path).map(t -> t.unit().suffix()).orElse("");
+        }
+        if (!written.isEmpty()) {
+            return written;
         }
         String parts = String.join(", ", new TreeSet<>(value.fields().values()));
         return parts.length() > LONGEST_VALUE ? parts.substring(0, LONGEST_VALUE) + " …" : parts;

@@ -32,6 +32,8 @@ import org.drillsheaf.store.record.Content;
 
 /** The client as a person: name, stature, time, things at home, and what he or she lives with. */
 public final class PersonView extends VBox {
+    private static final String STATURE = "stature-cm";
+
     private final Words words;
     private final Knowledge knowledge;
     private final Map<String, TextField> fields = new LinkedHashMap<>();
@@ -65,8 +67,8 @@ public final class PersonView extends VBox {
         GridPane grid = new GridPane();
         grid.getStyleClass().add("form");
         int row = 0;
-        for (String key : List.of("name", "called", "born", "stature-cm", "minutes-per-session", "sessions-per-week")) {
-            TextField field = new TextField(before.value("/" + key).orElse(fresh ? usual(key) : ""));
+        for (String key : List.of("name", "called", "born", STATURE, "minutes-per-session", "sessions-per-week")) {
+            TextField field = new TextField(shown(key, before.value("/" + key).orElse(fresh ? usual(key) : "")));
             field.setAccessibleRoleDescription(words.text("person." + key));
             fields.put(key, field);
             row(grid, row++, "person." + key, field);
@@ -134,6 +136,10 @@ public final class PersonView extends VBox {
         return knowledge.catalogue().words();
     }
 
+    private String shown(String key, String written) {
+        return key.equals(STATURE) ? words.number(written) : written;
+    }
+
     private static String usual(String key) {
         return switch (key) {
             case "minutes-per-session" -> "20";
@@ -194,7 +200,7 @@ public final class PersonView extends VBox {
                 ? person.with("/born", Integer.parseInt(text("born")))
                 : person.with("/born", text("born"));
         person = sex.isEmpty() ? person.without("/sex") : person.with("/sex", sex);
-        person = person.with("/stature-cm", Double.parseDouble(text("stature-cm")));
+        person = person.with("/" + STATURE, Double.parseDouble(Words.plain(text(STATURE))));
         person = person.with("/languages", listed(List.of(language.getValue())));
         person = person.with("/equipment", listed(ticked("equipment", equipment)));
         person = person.with("/avoid", listed(ticked("avoid", avoid)));
@@ -239,8 +245,8 @@ public final class PersonView extends VBox {
         if (!text("born").matches("(19|20)\\d\\d(-\\d\\d-\\d\\d)?")) {
             return wrong("born", "person.wrong.born");
         }
-        if (!isNumber("stature-cm", 90, 230)) {
-            return wrong("stature-cm", "person.wrong.stature");
+        if (!isNumber(STATURE, 90, 230)) {
+            return wrong(STATURE, "person.wrong.stature");
         }
         if (!isNumber("minutes-per-session", 3, 120)) {
             return wrong("minutes-per-session", "person.wrong.minutes");
@@ -252,8 +258,8 @@ public final class PersonView extends VBox {
     }
 
     private boolean isNumber(String key, int least, int most) {
-        String text = text(key);
-        boolean whole = !key.equals("stature-cm");
+        String text = Words.plain(text(key));
+        boolean whole = !key.equals(STATURE);
         return text.matches(whole ? "\\d{1,3}" : "\\d{2,3}(\\.\\d)?")
                 && Double.parseDouble(text) >= least
                 && Double.parseDouble(text) <= most;

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.drillsheaf.Problems;
 import org.drillsheaf.YamlNode;
+import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.figure.pose.PropKind;
 
 /** One contact, prop or mark of a keyframe, as it is shown in a list and changed field by field. */
@@ -40,20 +41,20 @@ final class PartItem {
     }
 
     /** What an item is about, shorter than its fields: body point and surface. */
-    static String about(String list, JsonNode item) {
+    static String about(String list, JsonNode item, Words words) {
         JsonNode part = list.equals("contacts") ? item : item.path(kind(list, item));
-        List<String> words = new ArrayList<>();
+        List<String> told = new ArrayList<>();
         if (list.equals("contacts")) {
-            words.add(item.path(kind(list, item)).asText());
+            told.add(item.path(kind(list, item)).asText());
         }
         for (String key : List.of("plane", "on", "to", "at", "about", "way", "label", "x", "top")) {
             JsonNode value = part.path(key);
             boolean shown = list.equals("contacts") ? value.isValueNode() : value.isTextual();
-            if (shown && words.size() < 2) {
-                words.add(value.asText());
+            if (shown && told.size() < 2) {
+                told.add(value.isNumber() ? words.number(value.asText()) : value.asText());
             }
         }
-        return String.join(" – ", words);
+        return String.join(" – ", told);
     }
 
     /** A new item of a kind, complete enough to be read. */
@@ -92,30 +93,47 @@ final class PartItem {
         return JSON.arrayNode().add(x).add(y).add(z);
     }
 
-    /** The fields of an item: JSON pointer to the text that stands in the field. */
-    static Map<String, String> fields(JsonNode item) {
+    /** The fields of an item: JSON pointer to the text that stands in the field, numbers as the language writes them. */
+    static Map<String, String> fields(JsonNode item, Words words) {
         Map<String, String> fields = new LinkedHashMap<>();
         item.properties().forEach(f -> {
             if (f.getValue().isObject()) {
                 f.getValue()
                         .properties()
-                        .forEach(g -> fields.put("/" + f.getKey() + "/" + g.getKey(), text(g.getValue())));
+                        .forEach(g -> fields.put("/" + f.getKey() + "/" + g.getKey(), text(g.getValue(), words)));
             } else {
-                fields.put("/" + f.getKey(), text(f.getValue()));
+                fields.put("/" + f.getKey(), text(f.getValue(), words));
             }
         });
         return fields;
     }
 
-    private static String text(JsonNode value) {
-        return value.isTextual()
-                ? value.textValue()
-                : value.toString().replace(",", ", ").replace("\"", "");
+    private static String text(JsonNode value, Words words) {
+        if (value.isTextual()) {
+            return value.textValue();
+        }
+        if (value.isNumber()) {
+            return words.number(value.asText());
+        }
+        List<String> parts = new ArrayList<>();
+        value.forEach(part -> parts.add(text(part, words)));
+        // Where a comma stands inside numbers, it cannot stand between them too.
+        String between = words.decimalSign().equals(",") ? "; " : ", ";
+        return value.isArray() ? "[" + String.join(between, parts) + "]" : value.asText();
+    }
+
+    /** What was typed in place of this value, as a file writes it: numbers with a point, the parts of a list with commas. */
+    private static String plain(JsonNode before, String typed) {
+        String text = typed.strip().replace('\u2212', '-');
+        if (before.isNumber()) {
+            return Words.plain(text);
+        }
+        return before.isArray() && text.contains(";") ? text.replace(',', '.').replace(';', ',') : text;
     }
 
     /** The item with another text in one field; empty when the text is no value. */
     static Optional<JsonNode> with(JsonNode item, String pointer, String text) {
-        String written = text.strip().replace('\u2212', '-');
+        String written = plain(item.at(pointer), text);
         Optional<JsonNode> value = written.isEmpty()
                 ? Optional.empty()
                 : YamlNode.parse("field", "value: " + written, new Problems())

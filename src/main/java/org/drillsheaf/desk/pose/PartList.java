@@ -117,7 +117,7 @@ final class PartList extends VBox {
 
     private Button line(int index, JsonNode item) {
         String kind = words.text("part." + PartItem.kind(key, item));
-        String about = PartItem.about(key, item);
+        String about = PartItem.about(key, item, words);
         Button button = new Button();
         button.getStyleClass().addAll("part-line", index == chosen ? "chosen" : "plain-line");
         Label what = Labels.text(kind);
@@ -158,7 +158,7 @@ final class PartList extends VBox {
         GridPane grid = new GridPane();
         grid.getStyleClass().add("part-form");
         int row = 0;
-        for (Map.Entry<String, String> entry : PartItem.fields(item).entrySet()) {
+        for (Map.Entry<String, String> entry : PartItem.fields(item, words).entrySet()) {
             String name = entry.getKey().substring(entry.getKey().lastIndexOf('/') + 1);
             TextField field = new TextField(entry.getValue());
             field.setNodeOrientation(NodeOrientation.LEFT_TO_RIGHT);
@@ -184,7 +184,7 @@ final class PartList extends VBox {
 
     private void write(int index, String pointer, TextField field) {
         JsonNode item = model.list(key).path(index);
-        if (!item.isObject() || field.getText().equals(PartItem.fields(item).get(pointer))) {
+        if (!item.isObject() || field.getText().equals(PartItem.fields(item, words).get(pointer))) {
             return;
         }
         Optional<JsonNode> next = PartItem.with(item, pointer, field.getText());

@@ -6,13 +6,11 @@ import java.util.List;
 import javafx.geometry.NodeOrientation;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Rectangle;
 import org.drillsheaf.desk.look.Labels;
-import org.drillsheaf.screen.ChangeScale;
 
 /**
  * The values of one test on one side over time: every point with its error, the cut-off as a line, up is fuller. Reads in grey;
@@ -24,13 +22,16 @@ final class ChartView extends Region {
     private final ProgressModel.Line line;
     private final LocalDate from;
     private final long days;
+    private final String aim;
 
     /**
      * @param from first visit of all charts, so that they stand under each other
      * @param to last visit of all
+     * @param aim the cut-off in words
      */
-    ChartView(ProgressModel.Line line, LocalDate from, LocalDate to, String words) {
+    ChartView(ProgressModel.Line line, LocalDate from, LocalDate to, String aim, String words) {
         this.line = line;
+        this.aim = aim;
         this.from = from;
         this.days = Math.max(1, ChronoUnit.DAYS.between(from, to));
         getStyleClass().add("chart");
@@ -60,8 +61,7 @@ final class ChartView extends Region {
         if (line.aim().isPresent()) {
             double y = y(line.aim().getAsDouble(), top, lowest, height);
             rule(0, y, plot + 10, y, "-fx-stroke: -ds-ink-2; -fx-stroke-width: 1; -fx-stroke-dash-array: 5 4;");
-            Label aim = Labels.text(ChangeScale.shown(line.test(), line.aim().getAsDouble()), "tiny", "third");
-            place(aim, plot + 14, y);
+            place(Labels.text(aim, "tiny", "third"), plot + 14, y);
         }
         List<ProgressModel.Point> points = line.points();
         for (int i = 1; i < points.size(); i++) {

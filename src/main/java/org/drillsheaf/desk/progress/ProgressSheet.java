@@ -107,7 +107,7 @@ public final class ProgressSheet implements Sheet {
         for (int i = 1; i < logs.size(); i++) {
             PracticeLog log = logs.get(i);
             if (log.daysPerWeek().isPresent()) {
-                String days = Double.toString(log.daysPerWeek().getAsDouble()).replaceFirst("\\.0$", "");
+                String days = words.number(Double.toString(log.daysPerWeek().getAsDouble()));
                 String effort = log.effort().isPresent()
                         ? ", " + words.text("progress.effort", log.effort().getAsInt())
                         : "";
@@ -156,7 +156,10 @@ public final class ProgressSheet implements Sheet {
         line.change().ifPresent(c -> text.getChildren()
                 .add(Labels.prose(words.text("progress.smallest", trade.say(c.smallestChange())), "small", "third")));
         text.getStyleClass().add("chart-words");
-        HBox box = new HBox(12, new ChartView(line, from, to, said.toString()), text);
+        String aim = line.aim().isPresent()
+                ? trade.say(line.test().unit().amount(line.aim().getAsDouble()))
+                : "";
+        HBox box = new HBox(12, new ChartView(line, from, to, aim, said.toString()), text);
         box.getStyleClass().addAll("ruled", "chart-box");
         return box;
     }

@@ -72,8 +72,8 @@ final class HowToView extends VBox {
         fact(grid, row++, "how-to.sign", model.trade().words(test.method().sign()));
         Optional<FindingStrip> strip = model.state(entry).strip();
         if (strip.isPresent()) {
-            fact(grid, row++, "how-to.cutoff", strip.get().cutoffWords());
-            fact(grid, row++, "how-to.error", "± " + strip.get().errorWords());
+            fact(grid, row++, "how-to.cutoff", model.trade().say(strip.get().saidCutoff()));
+            fact(grid, row++, "how-to.error", "± " + model.trade().say(strip.get().saidError()));
         }
         OptionalDouble before = model.state(entry).before();
         if (before.isPresent()) {

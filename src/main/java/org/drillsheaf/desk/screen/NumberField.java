@@ -10,22 +10,29 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.StackPane;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.look.StyleClass;
+import org.drillsheaf.desk.words.Words;
 
-/** A field for one number of the screen. Takes digits, one minus, point or comma; letters are keys of the sheet. */
+/**
+ * A field for one number of the screen. Takes digits, one minus, point or comma, and shows the one that its language writes;
+ * letters are keys of the sheet.
+ */
 final class NumberField extends StackPane {
     private static final String PART_OF_A_NUMBER = "[-−]?\\d{0,3}([.,]\\d{0,2})?";
 
+    private final Words words;
     private final TextField field = new TextField();
     private final Label pain = Labels.text("P", "pain-mark");
     private boolean quiet;
 
-    NumberField(String name, Runnable typed) {
+    NumberField(String name, Words words, Runnable typed) {
+        this.words = words;
         field.getStyleClass().add("number-field");
         field.setAccessibleRoleDescription(name);
         field.setNodeOrientation(NodeOrientation.LEFT_TO_RIGHT);
         field.setPromptText("–");
+        String sign = words.decimalSign();
         field.setTextFormatter(new TextFormatter<>(change -> {
-            change.setText(change.getText().replace('-', '−').replace(',', '.'));
+            change.setText(change.getText().replace("-", "−").replace(",", sign).replace(".", sign));
             return change.getControlNewText().matches(PART_OF_A_NUMBER) ? change : null;
         }));
         field.textProperty().addListener((of, before, now) -> {
@@ -63,7 +70,7 @@ final class NumberField extends StackPane {
 
     /** The number; empty when nothing or only part of one is there. */
     Optional<Double> number() {
-        String text = field.getText().replace('−', '-');
+        String text = Words.plain(field.getText());
         return text.matches("-?\\d{1,3}(\\.\\d{1,2})?") ? Optional.of(Double.parseDouble(text)) : Optional.empty();
     }
 
@@ -73,8 +80,7 @@ final class NumberField extends StackPane {
 
     /** Shows a value as written in the record, without telling anybody. */
     void show(Optional<String> written) {
-        String text =
-                written.map(w -> w.replaceFirst("\\.0$", "").replace('-', '−')).orElse("");
+        String text = written.map(words::number).orElse("");
         if (!text.equals(field.getText())) {
             quiet = true;
             field.setText(text);

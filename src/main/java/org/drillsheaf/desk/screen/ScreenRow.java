@@ -151,7 +151,7 @@ final class ScreenRow extends VBox {
         String side = entry.side().map(s -> words.text("side." + s.id())).orElse(partName(entry));
         String name = side.isEmpty() ? trade.test(test) : trade.test(test) + ", " + side;
         Cell[] made = new Cell[1];
-        NumberField number = new NumberField(name + ", " + test.unit().suffix().strip(), () -> typed(made[0]));
+        NumberField number = new NumberField(name + ", " + test.unit().suffix().strip(), words, () -> typed(made[0]));
         Label word = Labels.prose("", "finding-word");
         Cell cell = new Cell(entry, number, new StripView(), word, name);
         made[0] = cell;
@@ -225,7 +225,7 @@ final class ScreenRow extends VBox {
         error.setText(
                 tooFine
                         ? words.text(
-                                "screen.too-fine", trade.test(test), test.step().toPlainString() + unit)
+                                "screen.too-fine", trade.test(test), words.number(test.step().toPlainString()) + unit)
                         : words.text(
                                 "screen.not-possible",
                                 trade.test(test),

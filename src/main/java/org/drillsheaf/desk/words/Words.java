@@ -95,6 +95,21 @@ public final class Words {
         return text(key + (number == 1 ? ".one" : ".many"), values);
     }
 
+    /** What stands between the whole and the broken part of a number. */
+    public String decimalSign() {
+        return text("format.decimal-sign");
+    }
+
+    /** A number of a record or a file, for example {@code -1.6} or {@code 162.0}, as this language writes it: {@code −1,6}, {@code 162}. */
+    public String number(String plain) {
+        return plain.replaceFirst("\\.0$", "").replace('-', '−').replace(".", decimalSign());
+    }
+
+    /** What was typed with point or comma, in any language, as records and files write a number. */
+    public static String plain(String typed) {
+        return typed.strip().replace('−', '-').replace(',', '.');
+    }
+
     /** A day as on the line of visits, for example {@code 23 April}. */
     public String day(LocalDate date) {
         return DateTimeFormatter.ofPattern(text("format.day"), locale()).format(date);
