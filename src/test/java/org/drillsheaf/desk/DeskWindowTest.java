@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.ComboBoxBase;
@@ -167,6 +169,7 @@ class DeskWindowTest {
         desk.press(KeyCode.CONTROL, KeyCode.DIGIT3);
         desk.until("the program is built", () -> view().orElseThrow().client().isBuiltForNow());
         look("program");
+        everyGateStandsAtTheFootOfItsPhase();
         desk.press(KeyCode.S);
         desk.untilSeen(words.text("program.alternatives"));
         look("what could take a drill's place");
@@ -185,6 +188,23 @@ class DeskWindowTest {
         desk.untilSeen(words.text("visits.day"));
         look("new visit");
         desk.press(KeyCode.ESCAPE);
+    }
+
+    /** However many drills are scrolled above it. */
+    private void everyGateStandsAtTheFootOfItsPhase() {
+        DeskRun.fx(() -> {
+            Set<Node> columns = desk.scene().getRoot().lookupAll(".phase-column");
+            found.assertThat(columns).hasSize(4);
+            for (Node column : columns) {
+                Bounds foot = column.lookup(".gate-foot").localToScene(column.lookup(".gate-foot").getLayoutBounds());
+                Bounds whole = column.localToScene(column.getLayoutBounds());
+                found.assertThat(foot.getHeight()).as("height of a gate").isGreaterThan(20);
+                found.assertThat(whole.getMaxY() - foot.getMaxY())
+                        .as("from a gate to the end of its column")
+                        .isBetween(0.0, 20.0);
+            }
+            return true;
+        });
     }
 
     /** The pinned drill is done lying, and no way of lying is allowed. */

@@ -3,12 +3,12 @@ package org.drillsheaf.desk.program;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -19,7 +19,6 @@ import org.drillsheaf.program.CoveredGoal;
 import org.drillsheaf.program.Entry;
 import org.drillsheaf.program.PhasePlan;
 import org.drillsheaf.program.PhaseRow;
-import org.drillsheaf.screen.GateResult;
 
 /** One phase of a program: minutes and goals as bars, the drills in the order of the session, the gate to the next phase. */
 final class PhaseColumn extends VBox {
@@ -63,14 +62,24 @@ final class PhaseColumn extends VBox {
         }
         plan.remarks().forEach(r -> drills.getChildren()
                 .add(Labels.prose(model.trade().say(r), "small", "second")));
-        Optional<Label> gate = gate(model, words, plan);
+        BorderPane body = new BorderPane(scroll(drills));
+        VBox.setVgrow(body, Priority.ALWAYS);
+        getChildren().add(body);
+        model.gate(plan.phase()).ifPresent(gate -> {
+            GateFoot foot = new GateFoot(gate, model.trade(), words);
+            // With little room the drills keep theirs: the foot says how it stands, and its lines come after the last drill.
+            if (little) {
+                drills.getChildren().add(foot.lines());
+            }
+            body.setBottom(little ? foot.standing() : foot.whole());
+        });
+    }
+
+    private static ScrollPane scroll(VBox drills) {
         ScrollPane scroll = new ScrollPane(drills);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        VBox.setVgrow(scroll, Priority.ALWAYS);
-        getChildren().add(scroll);
-        // A gate has many lines: the drills come first, and it is scrolled to, but never cut.
-        gate.ifPresent((entries.isEmpty() ? this : drills).getChildren()::add);
+        return scroll;
     }
 
     /** The goals that matter most here and those that fall short; the rest in one line. */
@@ -127,18 +136,6 @@ final class PhaseColumn extends VBox {
         }
         row.getStyleClass().add("bar-row");
         return row;
-    }
-
-    private static Optional<Label> gate(ProgramModel model, Words words, PhasePlan plan) {
-        return model.gate(plan.phase()).map(gate -> {
-            String lines = gate.lines().stream()
-                    .filter(GateResult.Line::required)
-                    .map(line -> model.trade().say(line.words()))
-                    .collect(Collectors.joining("; "));
-            boolean met = gate.status() == GateResult.Status.MET;
-            return Labels.prose(
-                    words.text(met ? "program.gate-met" : "program.to-move-on", lines), "small", "second", "gate");
-        });
     }
 
     List<EntryView> entries() {
