@@ -62,6 +62,15 @@ public final class Window implements AutoCloseable {
         }
     }
 
+    /** Changes how the window looks. */
+    public void look(DeskSettings settings) {
+        on(() -> {
+            Look.dress(scene(), settings);
+            return true;
+        });
+        settle();
+    }
+
     public Scene scene() {
         return stage.getScene();
     }

@@ -33,7 +33,16 @@ import org.drillsheaf.figure.pose.RootPosture;
 /** The pose of a drill: what it touches and shows on one side, the figure from four sides, its joints on the other side. */
 public final class PoseView extends BorderPane {
     private static final String ALL = "all";
+    private static final String FIRST = "side";
     private static final Map<String, View> VIEWS = views();
+
+    /** With less than this, in em, four views would show little more than their joints: then there is one, and it is large. */
+    private static final double HEIGHT_FOR_FOUR = 32;
+
+    private static final double WIDTH_FOR_FOUR = 24;
+
+    /** Size of small letters, in em. */
+    private static final double SMALL = 0.92;
 
     private final PoseModel model;
     private final Words words;
@@ -41,8 +50,12 @@ public final class PoseView extends BorderPane {
     private final FigureGrid figures;
     private final HBox keyframes = new HBox();
     private final VBox messages = new VBox();
-    private final Segments<String> viewChoice;
-    private String shown = ALL;
+    private final HBox viewChoice = new HBox();
+    private final Segments<String> fourOrOne;
+    private final Segments<String> oneOnly;
+    private final Label help;
+    private String wanted = ALL;
+    private boolean roomForFour = true;
 
     public PoseView(PoseModel model, Words words, Background background) {
         this.model = model;
@@ -52,9 +65,9 @@ public final class PoseView extends BorderPane {
         VIEWS.forEach((name, view) ->
                 panes.put(name, new FigurePane(model, view, words.text("view." + name), drawer, background)));
         figures = new FigureGrid(List.copyOf(panes.values()));
-        List<String> choices = new ArrayList<>(List.of(ALL));
-        choices.addAll(VIEWS.keySet());
-        viewChoice = new Segments<>(words.text("pose.view"), choices, v -> words.text("view." + v), this::show);
+        fourOrOne = choice(true);
+        oneOnly = choice(false);
+        help = Labels.prose(words.text("pose.help"), "second", "small", "pose-help");
         setLeft(scroll(parts(), "pose-side"));
         setCenter(middle());
         setRight(scroll(joints(), "pose-joints"));
@@ -63,14 +76,28 @@ public final class PoseView extends BorderPane {
         model.messages().addListener((of, before, now) -> showMessages());
         model.refusal().addListener((of, before, now) -> showMessages());
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
-        show(ALL);
+        showViews();
         showKeyframes();
         showMessages();
+        heightProperty().addListener((of, before, now) -> fit());
+        figures.widthProperty().addListener((of, before, now) -> fit());
+        help.fontProperty().addListener((of, before, now) -> fit());
+    }
+
+    private void fit() {
+        double em = help.getFont().getSize() / SMALL;
+        boolean room = getHeight() >= HEIGHT_FOR_FOUR * em && figures.getWidth() >= WIDTH_FOR_FOUR * em;
+        if (room != roomForFour && getHeight() > 0) {
+            roomForFour = room;
+            help.setVisible(room);
+            help.setManaged(room);
+            showViews();
+        }
     }
 
     private static Map<String, View> views() {
         Map<String, View> views = new LinkedHashMap<>();
-        views.put("side", View.SIDE);
+        views.put(FIRST, View.SIDE);
         views.put("three-quarter", new View(40, 16));
         views.put("front", View.FRONT);
         views.put("above", View.TOP);
@@ -135,7 +162,7 @@ public final class PoseView extends BorderPane {
         keyframes.getStyleClass().add("keyframes");
         keyframes.setAlignment(Pos.CENTER_LEFT);
         VBox middle = new VBox(
-                head, figures, Labels.prose(words.text("pose.help"), "second", "small", "pose-help"), keyframes);
+                head, figures, help, keyframes);
         middle.getStyleClass().add("pose-middle");
         return middle;
     }
@@ -154,12 +181,36 @@ public final class PoseView extends BorderPane {
 
     /** Shows one view large, or all four. */
     void show(String view) {
-        shown = view;
-        viewChoice.take(view);
+        wanted = view;
+        showViews();
+    }
+
+    private static List<String> choices(boolean roomForFour) {
+        List<String> choices = new ArrayList<>(VIEWS.keySet());
+        if (roomForFour) {
+            choices.add(0, ALL);
+        }
+        return choices;
+    }
+
+    private Segments<String> choice(boolean ofFour) {
+        return new Segments<>(words.text("pose.view"), choices(ofFour), v -> words.text("view." + v), this::show);
+    }
+
+    private String shown() {
+        return wanted.equals(ALL) && !roomForFour ? FIRST : wanted;
+    }
+
+    private void showViews() {
+        Segments<String> choice = roomForFour ? fourOrOne : oneOnly;
+        choice.take(shown());
+        if (!viewChoice.getChildren().contains(choice)) {
+            viewChoice.getChildren().setAll(choice);
+        }
         figures.show(
-                view.equals(ALL)
+                shown().equals(ALL)
                         ? List.copyOf(panes.values())
-                        : List.of(Optional.ofNullable(panes.get(view)).orElseThrow()));
+                        : List.of(Optional.ofNullable(panes.get(shown())).orElseThrow()));
     }
 
     /** The panes by the name of their view. */
@@ -253,9 +304,8 @@ public final class PoseView extends BorderPane {
             case OPEN_BRACKET -> model.step(-1);
             case CLOSE_BRACKET -> model.step(1);
             case V -> {
-                List<String> names = new ArrayList<>(List.of(ALL));
-                names.addAll(VIEWS.keySet());
-                show(names.get((names.indexOf(shown) + 1) % names.size()));
+                List<String> names = choices(roomForFour);
+                show(names.get((names.indexOf(shown()) + 1) % names.size()));
                 model.selected().get().ifPresent(at -> panes.values().stream()
                         .filter(p -> p.isVisible())
                         .findFirst()

@@ -2,10 +2,13 @@ package org.drillsheaf.desk.pose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import org.drillsheaf.Side;
+import org.drillsheaf.desk.Seen;
 import org.drillsheaf.desk.Window;
 import org.drillsheaf.desk.drill.Draft;
 import org.drillsheaf.desk.setting.DeskSettings;
@@ -91,6 +94,42 @@ class PoseWindowTest {
         assertThat(window.scene().getFocusOwner())
                 .isInstanceOf(GripHandle.class)
                 .isNotSameAs(first);
+    }
+
+    @Test
+    void withLargeLettersOneViewIsLargeAndTheOthersAreChosen() {
+        assertThat(shown()).containsExactly("side", "three-quarter", "front", "above");
+        window.look(DeskSettings.FIRST.scaled(200));
+        window.until("one view is there", () -> shown().equals(List.of("side")));
+        assertThat(Seen.texts(view)).contains("Side", "Front").doesNotContain("All four");
+        double height = view.panes().get("side").getHeight();
+        assertThat(height).as("of a window of 760").isGreaterThan(360);
+
+        window.on(() -> {
+            grip(Grip.HIP).requestFocus();
+            return null;
+        });
+        window.press(KeyCode.V);
+        assertThat(shown()).containsExactly("three-quarter");
+        window.press(KeyCode.V);
+        window.press(KeyCode.V);
+        window.press(KeyCode.V);
+        assertThat(shown()).containsExactly("side");
+
+        window.on(() -> {
+            view.show("all");
+            return null;
+        });
+        window.look(DeskSettings.FIRST);
+        window.until("all four are there again", () -> shown().size() == 4);
+    }
+
+    /** The views that are to be seen. */
+    private List<String> shown() {
+        return view.panes().entrySet().stream()
+                .filter(p -> p.getValue().isVisible())
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     @Test
