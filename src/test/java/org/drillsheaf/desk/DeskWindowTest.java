@@ -196,7 +196,8 @@ class DeskWindowTest {
             Set<Node> columns = desk.scene().getRoot().lookupAll(".phase-column");
             found.assertThat(columns).hasSize(4);
             for (Node column : columns) {
-                Bounds foot = column.lookup(".gate-foot").localToScene(column.lookup(".gate-foot").getLayoutBounds());
+                Bounds foot = column.lookup(".gate-foot")
+                        .localToScene(column.lookup(".gate-foot").getLayoutBounds());
                 Bounds whole = column.localToScene(column.getLayoutBounds());
                 found.assertThat(foot.getHeight()).as("height of a gate").isGreaterThan(20);
                 found.assertThat(whole.getMaxY() - foot.getMaxY())

@@ -75,7 +75,7 @@ class TwoDesksTest {
                     "the other desk's value is there",
                     () -> field(tamsin, HIP).getText().equals("7"));
             reporter.publishEntry("ms from the key to the other window", millisecondsSince(start));
-            tamsin.untilSeen("Another desk changed something here");
+            tamsin.untilSeen("Joran Hale changed Sway-back stance, hip ahead: 7 cm now, 2 cm before.");
 
             // Both type before either has heard of the other.
             DeskRun.fx(() -> {

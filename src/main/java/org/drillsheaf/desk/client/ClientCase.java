@@ -432,7 +432,7 @@ public final class ClientCase implements AutoCloseable {
         if (!history.now().equals(draft.get())) {
             draft.set(history.now());
             saving.save(history.now());
-            news.set(workplace.words().text("news.other-desk"));
+            news.set(new FieldWords(workplace.words(), evaluator.knowledge()).news(parts, visit.get()));
             readAgain();
         }
     }

@@ -47,7 +47,7 @@ final class Merge {
     }
 
     /** The fields in which a version differs from the one it was made from; a value that became a map is one field. */
-    private static TreeSet<String> changed(Content base, Content version) {
+    static TreeSet<String> changed(Content base, Content version) {
         TreeSet<String> paths = new TreeSet<>();
         base.fields().keySet().forEach(path -> paths.add(field(path)));
         version.fields().keySet().forEach(path -> paths.add(field(path)));

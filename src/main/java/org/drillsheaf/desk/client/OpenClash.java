@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.drillsheaf.store.record.Content;
 import org.drillsheaf.store.record.PartClash;
 
@@ -71,6 +72,14 @@ public record OpenClash(PartClash clash, Content standing, List<Field> open, Set
             }
         }
         return carried;
+    }
+
+    /** The fields that were decided, this way or that. */
+    Set<String> decidedPaths() {
+        return fields(clash).stream()
+                .filter(field -> !open.contains(field))
+                .map(Field::path)
+                .collect(Collectors.toSet());
     }
 
     boolean isDecided() {

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
 import java.util.function.Consumer;
@@ -51,9 +52,15 @@ public final class Saving {
     /**
      * A part that another desk changed.
      *
-     * @param before what stood here as saved
+     * @param before what stood here
+     * @param by who changed it there
+     * @param decided fields that stand as the coach here decided
      */
-    public record News(PartKey part, Content before, Content after) {}
+    public record News(PartKey part, Content before, Content after, String by, Set<String> decided) {
+        public News {
+            decided = Set.copyOf(decided);
+        }
+    }
 
     /** How the saving stands. */
     public sealed interface State {
@@ -285,7 +292,10 @@ public final class Saving {
         }
         versions.put(part, version);
         saved.put(part, decided);
-        return new Settled(Optional.of(new News(part, clash.standing(), decided)), Optional.empty());
+        return new Settled(
+                Optional.of(new News(
+                        part, clash.standing(), decided, clash.clash().theirs().savedBy(), clash.decidedPaths())),
+                Optional.empty());
     }
 
     private void tellSettled(Settled settled) {
@@ -325,7 +335,7 @@ public final class Saving {
             boolean waiting = !here.equals(latest.part(key)) && saved.containsKey(key);
             if (newer && !waiting && part.content().isPresent()) {
                 know(key, part);
-                news.add(new News(key, here, part.content().get()));
+                news.add(new News(key, here, part.content().get(), part.savedBy(), Set.of()));
             }
         });
         return news;

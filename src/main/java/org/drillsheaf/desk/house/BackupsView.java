@@ -106,7 +106,10 @@ final class BackupsView extends VBox {
         Message question = new Message(
                 "caution", words.text("record.put-back-question", day(backup)), words.text("record.put-back-more"));
         question.getChildren()
-                .addAll(passphrase, new CapsLockHint(words.text("unlock.caps-lock"), passphrase), new HBox(8, go, leave));
+                .addAll(
+                        passphrase,
+                        new CapsLockHint(words.text("unlock.caps-lock"), passphrase),
+                        new HBox(8, go, leave));
         told.getChildren().setAll(question);
         leave.requestFocus();
     }

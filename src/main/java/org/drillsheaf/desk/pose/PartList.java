@@ -184,7 +184,8 @@ final class PartList extends VBox {
 
     private void write(int index, String pointer, TextField field) {
         JsonNode item = model.list(key).path(index);
-        if (!item.isObject() || field.getText().equals(PartItem.fields(item, words).get(pointer))) {
+        if (!item.isObject()
+                || field.getText().equals(PartItem.fields(item, words).get(pointer))) {
             return;
         }
         Optional<JsonNode> next = PartItem.with(item, pointer, field.getText());

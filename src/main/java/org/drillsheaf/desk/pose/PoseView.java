@@ -161,8 +161,7 @@ public final class PoseView extends BorderPane {
         head.setAlignment(Pos.CENTER_LEFT);
         keyframes.getStyleClass().add("keyframes");
         keyframes.setAlignment(Pos.CENTER_LEFT);
-        VBox middle = new VBox(
-                head, figures, help, keyframes);
+        VBox middle = new VBox(head, figures, help, keyframes);
         middle.getStyleClass().add("pose-middle");
         return middle;
     }

@@ -67,7 +67,8 @@ final class PhaseColumn extends VBox {
         getChildren().add(body);
         model.gate(plan.phase()).ifPresent(gate -> {
             GateFoot foot = new GateFoot(gate, model.trade(), words);
-            // With little room the drills keep theirs: the foot says how it stands, and its lines come after the last drill.
+            // With little room the drills keep theirs: the foot says how it stands, and its lines come after the last
+            // drill.
             if (little) {
                 drills.getChildren().add(foot.lines());
             }

@@ -73,7 +73,11 @@ final class HowToView extends VBox {
         Optional<FindingStrip> strip = model.state(entry).strip();
         if (strip.isPresent()) {
             fact(grid, row++, "how-to.cutoff", model.trade().say(strip.get().saidCutoff()));
-            fact(grid, row++, "how-to.error", "± " + model.trade().say(strip.get().saidError()));
+            fact(
+                    grid,
+                    row++,
+                    "how-to.error",
+                    "± " + model.trade().say(strip.get().saidError()));
         }
         OptionalDouble before = model.state(entry).before();
         if (before.isPresent()) {

@@ -225,7 +225,9 @@ final class ScreenRow extends VBox {
         error.setText(
                 tooFine
                         ? words.text(
-                                "screen.too-fine", trade.test(test), words.number(test.step().toPlainString()) + unit)
+                                "screen.too-fine",
+                                trade.test(test),
+                                words.number(test.step().toPlainString()) + unit)
                         : words.text(
                                 "screen.not-possible",
                                 trade.test(test),

@@ -16,8 +16,8 @@ import org.drillsheaf.desk.Window;
 import org.drillsheaf.desk.drill.DrillModel;
 import org.drillsheaf.desk.setting.DeskSettings;
 import org.drillsheaf.desk.words.Words;
-import org.drillsheaf.drill.Phase;
 import org.drillsheaf.desk.work.ThreadBackground;
+import org.drillsheaf.drill.Phase;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

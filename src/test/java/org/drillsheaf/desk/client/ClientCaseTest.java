@@ -177,6 +177,7 @@ class ClientCaseTest {
         assertThat(saved("/screen/toe-touch/value")).contains("2");
         assertThat(saved("/screen/breath-out/value")).contains("12");
         assertThat(client.clash().get()).isEmpty();
+        assertThat(client.news().get()).matches("Joran changed Standing toe touch: 2 cm now, .* before\\.");
     }
 
     @Test
@@ -209,6 +210,7 @@ class ClientCaseTest {
         client = open(store.clients().load(key).orElseThrow());
         assertThat(client.content().value("/screen/breath-out/value")).contains("8");
         client.decide(client.clash().get().orElseThrow().open().get(0), true);
+        assertThat(client.news().get()).isEqualTo("As you decided: Comfortable breath out, 12 s.");
 
         assertThat(client.content().value("/screen/breath-out/value")).contains("12");
         assertThat(saved("/screen/breath-out/value")).contains("12");

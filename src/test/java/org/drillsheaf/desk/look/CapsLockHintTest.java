@@ -60,8 +60,7 @@ class CapsLockHintTest {
         DeskRun.fx(() -> {
             capsLock.set(then);
             Event.fireEvent(
-                    passphrase,
-                    new KeyEvent(KeyEvent.KEY_RELEASED, "", "", KeyCode.CAPS, false, false, false, false));
+                    passphrase, new KeyEvent(KeyEvent.KEY_RELEASED, "", "", KeyCode.CAPS, false, false, false, false));
             return true;
         });
     }
