@@ -48,7 +48,7 @@ public record Finding(
 
     /** The test with its side. */
     public Saying place() {
-        return Phrases.named(test.saidName(), side);
+        return test.saidName(side);
     }
 
     /** The kind with its word, for example {@code limited, wide}. */

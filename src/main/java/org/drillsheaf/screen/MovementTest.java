@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.drillsheaf.LocalText;
+import org.drillsheaf.Side;
 import org.drillsheaf.Source;
 import org.drillsheaf.YamlNode;
 import org.drillsheaf.saying.Saying;
@@ -100,6 +101,11 @@ public record MovementTest(
     /** The name, to be said in any language. */
     public Saying saidName() {
         return Saying.name(Saying.Name.Kind.TEST, id);
+    }
+
+    /** The same with a side, where there is one. */
+    public Saying saidName(Optional<Side> side) {
+        return Phrases.named(saidName(), side);
     }
 
     /** Sides to measure: both for a sided test, else one place without a side. */

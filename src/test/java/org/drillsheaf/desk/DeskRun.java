@@ -35,7 +35,7 @@ import org.drillsheaf.desk.work.ThreadBackground;
 /** A real window without a display, driven by real keys and clicks. */
 public final class DeskRun implements AutoCloseable {
     /** Today at the desk. */
-    public static final Clock TODAY = Clock.fixed(Instant.parse("2026-06-04T10:42:00Z"), ZoneOffset.UTC);
+    public static final Clock TODAY = Clock.fixed(Instant.parse("2026-11-25T10:42:00Z"), ZoneOffset.UTC);
 
     private static final long PATIENCE_MILLISECONDS = 120_000;
     private static final List<Throwable> UNCAUGHT = new CopyOnWriteArrayList<>();

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** From an empty desk over a new client to a saved PDF in the real window: by the mouse, and by the keys alone. */
 class WholeVisitTest {
-    private static final String HANDOUT = "ida-wren-client-handout-2026-06-04.pdf";
+    private static final String HANDOUT = "ida-wren-client-handout-2026-11-25.pdf";
 
     @TempDir
     Path folder;

@@ -94,7 +94,7 @@ public final class ProgressSheet implements Sheet {
             String mark = line.truth().isTrue() ? "✓" : line.truth().isUnknown() ? "?" : "–";
             Label sign = Labels.text(mark, "evidence-mark", line.truth().isUnknown() ? "not-known" : "against");
             HBox.setHgrow(sign, Priority.NEVER);
-            box.getChildren().add(new HBox(8, sign, Labels.prose(Words.capital(trade.say(line.words())))));
+            box.getChildren().add(new HBox(8, sign, Labels.prose(trade.sentence(line.words()))));
         }
         change.comparison().remarks().forEach(r -> box.getChildren().add(Labels.prose(trade.say(r), "second")));
         all.getChildren().add(box);
@@ -126,8 +126,7 @@ public final class ProgressSheet implements Sheet {
     }
 
     private HBox chart(ProgressModel.Line line, LocalDate from, LocalDate to) {
-        String side = line.side().map(s -> ", " + words.text("side." + s.id())).orElse("");
-        String name = trade.test(line.test()) + side;
+        String name = trade.test(line.test(), line.side());
         GridPane table = new GridPane();
         table.setHgap(12);
         int row = 0;

@@ -36,11 +36,10 @@ final class HowToView extends VBox {
         shown = Optional.of(entry);
         MovementTest test = entry.test();
         getChildren().clear();
-        String side = entry.side().map(s -> ", " + words.text("side." + s.id())).orElse("");
         getChildren()
                 .addAll(
                         new HBox(6, Labels.text(words.text("how-to.title"), "small", "second"), Labels.key("F1")),
-                        Labels.prose(model.trade().test(test) + side, "heading"));
+                        Labels.prose(model.trade().test(test, entry.side()), "heading"));
         if (test.pose().isPresent()) {
             Well well = new Well(
                     words.text("how-to.picture", model.trade().test(test)),

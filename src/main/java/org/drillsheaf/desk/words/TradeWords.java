@@ -1,6 +1,8 @@
 package org.drillsheaf.desk.words;
 
+import java.util.Optional;
 import org.drillsheaf.LocalText;
+import org.drillsheaf.Side;
 import org.drillsheaf.drill.Phase;
 import org.drillsheaf.program.Vocabulary;
 import org.drillsheaf.saying.Saying;
@@ -39,6 +41,11 @@ public final class TradeWords {
     /** The coach's name of a test. */
     public String test(MovementTest test) {
         return say(test.saidName());
+    }
+
+    /** The same with a side, where there is one. */
+    public String test(MovementTest test, Optional<Side> side) {
+        return say(test.saidName(side));
     }
 
     /** What a value means, for example {@code limited, wide}. */
