@@ -7,6 +7,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.look.Named;
@@ -66,15 +67,17 @@ public final class VersionsView extends VBox {
         int row = 1;
         for (Difference difference : all) {
             Label place = Labels.prose(name(difference.place()), "second");
-            Label before =
-                    Labels.prose(difference.before().isEmpty() ? words.text("versions.none") : difference.before());
-            Label now =
-                    Labels.prose(difference.now().isEmpty() ? words.text("versions.none") : difference.now(), "bold");
-            for (Label label : List.of(place, before, now)) {
-                GridPane.setValignment(label, VPos.TOP);
+            Region before = Labels.proseInAnyScript(shown(difference.before()));
+            Region now = Labels.proseInAnyScript(shown(difference.now()), "bold");
+            for (Region cell : List.of(place, before, now)) {
+                GridPane.setValignment(cell, VPos.TOP);
             }
             differences.addRow(row++, place, before, now);
         }
+    }
+
+    private String shown(String text) {
+        return text.isEmpty() ? words.text("versions.none") : text;
     }
 
     private String name(String place) {

@@ -21,6 +21,7 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.Problem;
 import org.drillsheaf.desk.incoming.IncomingChange.Choice;
@@ -229,12 +230,12 @@ public final class ImportView extends BorderPane {
                 Labels.text(words.text("import.then"), "third", "small"));
         int row = 1;
         for (FieldChange field : fields) {
-            List<Label> cells = List.of(
+            List<Region> cells = List.of(
                     Labels.prose(field.field(), "second"),
-                    Labels.prose(FieldChange.shown(field.old())),
-                    Labels.prose(FieldChange.shown(field.fresh()), "bold"));
+                    Labels.proseInAnyScript(FieldChange.shown(field.old())),
+                    Labels.proseInAnyScript(FieldChange.shown(field.fresh()), "bold"));
             cells.forEach(cell -> GridPane.setValignment(cell, VPos.TOP));
-            grid.addRow(row++, cells.toArray(new Label[0]));
+            grid.addRow(row++, cells.toArray(new Region[0]));
         }
         return grid;
     }

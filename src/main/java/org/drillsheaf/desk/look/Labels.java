@@ -1,7 +1,10 @@
 package org.drillsheaf.desk.look;
 
+import java.text.Bidi;
 import javafx.geometry.NodeOrientation;
+import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -23,6 +26,26 @@ public final class Labels {
         label.setWrapText(true);
         label.setMinHeight(Region.USE_PREF_SIZE);
         return label;
+    }
+
+    /**
+     * Prose in any script, in its own direction whatever that of the window is. Where it breaks a line of joined letters, the
+     * toolkit (21, with Pango) paints the whole text into the first line, over whatever stands beside; so each word is a label.
+     */
+    public static Region proseInAnyScript(String text, String... styles) {
+        if (!Bidi.requiresBidi(text.toCharArray(), 0, text.length())) {
+            return prose(text, styles);
+        }
+        FlowPane words = new FlowPane();
+        boolean leftToRight = new Bidi(text, Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT).baseIsLeftToRight();
+        words.setNodeOrientation(leftToRight ? NodeOrientation.LEFT_TO_RIGHT : NodeOrientation.RIGHT_TO_LEFT);
+        words.getStyleClass().add("single-words");
+        words.setAccessibleRole(AccessibleRole.TEXT);
+        words.setAccessibleText(text);
+        for (String word : text.strip().split("\\s+")) {
+            words.getChildren().add(text(word, styles));
+        }
+        return words;
     }
 
     /** Bold text with the sign of a caution before it. */
