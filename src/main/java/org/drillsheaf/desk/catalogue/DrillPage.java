@@ -199,12 +199,11 @@ public final class DrillPage extends BorderPane {
         };
     }
 
-    /** With large letters the pose needs more room than there is; then it moves sideways, and the window stays whole. */
+    /** With large letters the pose needs more room than there is; then it moves, and the window stays whole. */
     private static ScrollPane scrolled(Node pose) {
         ScrollPane scroll = new ScrollPane(pose);
         scroll.setFitToHeight(true);
         scroll.setFitToWidth(true);
-        scroll.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setFocusTraversable(false);
         scroll.setMinWidth(0);
         return scroll;

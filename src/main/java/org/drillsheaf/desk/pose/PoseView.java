@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -256,6 +257,10 @@ public final class PoseView extends BorderPane {
         keys.setAlignment(Pos.CENTER_LEFT);
         keys.setMinWidth(0);
         keys.getStyleClass().add("pose-keys");
+        // Half a word helps nobody.
+        keys.visibleProperty()
+                .bind(Bindings.createBooleanBinding(
+                        () -> keys.getWidth() >= keys.prefWidth(-1) - 1, keys.widthProperty()));
         Map.of("[ ]", "frame", "V", "view", "M", "mirror").entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
                 .forEach(key -> keys.getChildren()

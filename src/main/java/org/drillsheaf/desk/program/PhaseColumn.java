@@ -69,10 +69,11 @@ final class PhaseColumn extends VBox {
             GateFoot foot = new GateFoot(gate, model.trade(), words);
             // With little room the drills keep theirs: the foot says how it stands, and its lines come after the last
             // drill.
-            if (little) {
+            boolean tight = little && !entries.isEmpty();
+            if (tight) {
                 drills.getChildren().add(foot.lines());
             }
-            body.setBottom(little ? foot.standing() : foot.whole());
+            body.setBottom(tight ? foot.standing() : foot.whole());
         });
     }
 

@@ -132,12 +132,13 @@ public final class ProgressSheet implements Sheet {
         int row = 0;
         StringBuilder said = new StringBuilder(name);
         for (ProgressModel.Point point : line.points()) {
-            Label value = Labels.text(point.words(), "small", "bold");
+            Label day = Labels.text(words.day(point.date()), "small", "second");
+            day.setMinWidth(Region.USE_PREF_SIZE);
             table.addRow(
                     row++,
-                    Labels.text(words.day(point.date()), "small", "second"),
-                    value,
-                    Labels.text(point.kind(), "small", "second"));
+                    day,
+                    Labels.prose(point.words(), "small", "bold"),
+                    Labels.prose(point.kind(), "small", "second"));
             said.append("; ").append(words.day(point.date())).append(' ').append(point.words());
         }
         String kind = line.change()
