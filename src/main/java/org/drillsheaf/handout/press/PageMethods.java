@@ -28,6 +28,7 @@ import org.drillsheaf.saying.Messages;
  *   <li>{@code phrase('key', {…})}: the same with its bold parts apart, for the macro {@code <@words …/>};
  *   <li>{@code day(iso, 'date.long')}, {@code time(iso)}, {@code letter(0)};
  *   <li>{@code sign('stop', …numbers)}: a drawing that belongs to the page;
+ *   <li>{@code lines('text', points, millimetres, bold)}: how many lines it takes; {@code width('text', points, bold)}: millimetres;
  *   <li>{@code speech('ar')}: all of these for another language, with its {@code language} and {@code rightToLeft}.
  * </ul>
  */
@@ -37,18 +38,26 @@ final class PageMethods {
     private final Signs signs;
     private final Strips strips;
     private final PictureShelf shelf;
+    private final LineCount letters;
     private final TemplateValues values;
 
     /**
      * @param language of the page
      * @param languages phrases by language tag
+     * @param letters of the fonts
      */
-    PageMethods(String language, Function<String, Messages> languages, Signs signs, PictureShelf shelf) {
+    PageMethods(
+            String language,
+            Function<String, Messages> languages,
+            Signs signs,
+            PictureShelf shelf,
+            LineCount letters) {
         this.messages = languages.apply(language);
         this.languages = languages;
         this.signs = signs;
         this.strips = new Strips(signs.ink(), signs.accent(), signs.grey());
         this.shelf = shelf;
+        this.letters = letters;
         this.values = new TemplateValues(shelf);
     }
 
@@ -60,6 +69,12 @@ final class PageMethods {
         methods.put("time", method(a -> messages.time(LocalTime.parse(text(a, 0)))));
         methods.put("letter", method(a -> messages.letter((int) number(a, 0))));
         methods.put("sign", method(a -> shelf.keep(sign(a))));
+        methods.put(
+                "lines",
+                method(a -> letters.lines(text(a, 0), number(a, 1), number(a, 2), number(a, 3) > 0, messages.rightToLeft())));
+        methods.put(
+                "width",
+                method(a -> letters.width(text(a, 0), number(a, 1), number(a, 2) > 0, messages.rightToLeft())));
         methods.put("speech", method(a -> speech(text(a, 0))));
         methods.put("language", messages.language());
         methods.put("rightToLeft", messages.rightToLeft());
@@ -68,7 +83,7 @@ final class PageMethods {
 
     /** The same methods for a part of the page in another language; without phrases it keeps its tag and speaks English. */
     private Map<String, Object> speech(String language) {
-        Map<String, Object> methods = new PageMethods(language, languages, signs, shelf).byName();
+        Map<String, Object> methods = new PageMethods(language, languages, signs, shelf, letters).byName();
         methods.put("language", language);
         return methods;
     }

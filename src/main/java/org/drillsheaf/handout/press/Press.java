@@ -16,7 +16,9 @@ import org.drillsheaf.saying.Messages;
 public final class Press {
     private final TemplateEngine templates;
     private final HouseStyle house;
-    private final PageSetter setter = new PageSetter(new FontFiles());
+    private final FontFiles fonts = new FontFiles();
+    private final PageSetter setter = new PageSetter(fonts);
+    private final LineCount letters = new LineCount(fonts);
 
     /** @param templates name of each template file to its text */
     public Press(Map<String, String> templates, HouseStyle house) {
@@ -45,7 +47,7 @@ public final class Press {
         Signs signs = new Signs(colours.ink(), colours.accent(), colours.figureTint(), colours.grey());
 
         String language = languages.apply(document.frame().language()).language();
-        Map<String, Object> root = new LinkedHashMap<>(new PageMethods(language, languages, signs, shelf).byName());
+        Map<String, Object> root = new LinkedHashMap<>(new PageMethods(language, languages, signs, shelf, letters).byName());
         root.put("doc", values.of((Record) document));
         root.put("house", houseValues(values, languages.apply(language)));
         root.put(
