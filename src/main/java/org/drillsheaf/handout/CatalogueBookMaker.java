@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.drillsheaf.LocalText;
 import org.drillsheaf.Problems;
@@ -46,12 +47,15 @@ final class CatalogueBookMaker {
 
     private final Vocabulary vocabulary;
     private final Messages messages;
+    private final Function<String, Messages> phrases;
     private final List<String> languages;
     private final FigureDrawer drawer = new FigureDrawer();
 
-    CatalogueBookMaker(Vocabulary vocabulary, Messages messages) {
+    /** @param phrases by language tag; a text that is not there in the book's language is filled with words of its own */
+    CatalogueBookMaker(Vocabulary vocabulary, Messages messages, Function<String, Messages> phrases) {
         this.vocabulary = vocabulary;
         this.messages = messages;
+        this.phrases = phrases;
         this.languages = Stream.of(messages.language(), "en").distinct().toList();
     }
 
@@ -85,9 +89,10 @@ final class CatalogueBookMaker {
                 Stream.of(Phase.values()).map(phase -> phase(phase, drills)).toList()));
     }
 
-    private static String title(String family) {
+    /** Families have no names of their own, so the id, which is in English, is read as one. */
+    private static Told title(String family) {
         String words = family.replace('-', ' ');
-        return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+        return new Told(words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1), "en");
     }
 
     private CatalogueBook.PhaseList phase(Phase phase, List<Drill> drills) {
@@ -151,13 +156,14 @@ final class CatalogueBookMaker {
     /** The text for the right side, and for a body of middle stature. */
     private Told filled(LocalText text, SolvedSheet sheet) {
         Told told = told(text);
+        Messages own = phrases.apply(told.language());
         String filled = told.text()
-                .replace("{side}", messages.say("side." + Side.RIGHT.id(), Map.of()))
-                .replace("{other-side}", messages.say("side." + Side.LEFT.id(), Map.of()));
+                .replace("{side}", own.say("side." + Side.RIGHT.id(), Map.of()))
+                .replace("{other-side}", own.say("side." + Side.LEFT.id(), Map.of()));
         for (Map.Entry<String, Double> distance : sheet.distances().entrySet()) {
             filled = filled.replace(
                     "{" + distance.getKey() + "}",
-                    messages.say("length.centimetres", Map.of("value", Math.round(distance.getValue() * STATURE_CM))));
+                    own.say("length.centimetres", Map.of("value", Math.round(distance.getValue() * STATURE_CM))));
         }
         return new Told(filled, told.language());
     }

@@ -82,7 +82,7 @@ public final class DocumentMaker {
      */
     public Optional<byte[]> printCatalogue(DocumentSetting setting, Problems problems) {
         Messages messages = printer.messagesFor(setting.language().orElse(HOUSE_LANGUAGE));
-        return new CatalogueBookMaker(vocabulary, messages)
+        return new CatalogueBookMaker(vocabulary, messages, printer::messagesFor)
                 .book(printer.house().name(), setting.paper(), setting.large().orElse(false), problems)
                 .flatMap(book -> printer.print(book, problems));
     }

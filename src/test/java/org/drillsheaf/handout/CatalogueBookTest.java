@@ -22,7 +22,7 @@ class CatalogueBookTest {
     private static final int DRILLS = 3;
 
     @ParameterizedTest
-    @CsvSource({"A4, false, en", "LETTER, true, ar"})
+    @CsvSource({"A4, false, en", "A4, false, ar", "LETTER, true, ar"})
     void bookIsValidAndItsContentsNameThePageOfEachDrill(Paper paper, boolean large, String language) {
         Problems problems = new Problems();
 
@@ -38,6 +38,16 @@ class CatalogueBookTest {
         assertThat(tree.stream().filter(l -> l.startsWith("Figure")))
                 .hasSize(2 * FAMILIES * DRILLS)
                 .allMatch(l -> l.contains("a person stands"));
+        if (!large) {
+            assertThat(PdfProof.half(pdf, 1, language.equals("en")))
+                    .as("where reading begins")
+                    .contains("Family 0")
+                    .doesNotContain("Family 2");
+            assertThat(PdfProof.half(pdf, 1, !language.equals("en")))
+                    .as("the second file of the contents")
+                    .contains("Family 2")
+                    .doesNotContain("Family 0");
+        }
         if (language.equals("en")) {
             int page = PdfProof.pageOf(pdf, "wall-lean-5, version");
             assertThat(PdfProof.text(pdf, 1)).containsPattern("Wall lean 5 [. ]*" + page);
@@ -51,7 +61,7 @@ class CatalogueBookTest {
         List<CatalogueBook.Family> families = IntStream.range(0, FAMILIES)
                 .mapToObj(family -> new CatalogueBook.Family(
                         "family-" + family,
-                        "Family " + family,
+                        SampleDocuments.told("Family " + family),
                         IntStream.range(family * DRILLS, (family + 1) * DRILLS)
                                 .mapToObj(number -> entry(number, sample))
                                 .toList()))

@@ -2,6 +2,7 @@ package org.drillsheaf.handout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Rectangle;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.text.Bidi;
@@ -23,6 +24,7 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.text.PDFMarkedContentExtractor;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.PDFTextStripperByArea;
 import org.apache.pdfbox.text.TextPosition;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
@@ -83,6 +85,42 @@ public final class PdfProof {
         } catch (IOException e) {
             throw new AssertionError(e);
         }
+    }
+
+    /** The words in the left or the right half of a page. */
+    static String half(byte[] pdf, int page, boolean left) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PDPage sheet = document.getPage(page - 1);
+            int wide = (int) sheet.getMediaBox().getWidth() / 2;
+            PDFTextStripperByArea stripper = new PDFTextStripperByArea();
+            stripper.addRegion(
+                    "half",
+                    new Rectangle(left ? 0 : wide, 0, wide, (int) sheet.getMediaBox().getHeight()));
+            stripper.extractRegions(sheet);
+            return stripper.getTextForRegion("half").replaceAll("\\s+", " ");
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** Where a letter stands the first time on page 1, from the left edge; points. */
+    static double fromLeft(byte[] pdf, String letter) {
+        List<Float> places = new ArrayList<>();
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PDFTextStripper stripper = new PDFTextStripper() {
+                @Override
+                protected void processTextPosition(TextPosition drawn) {
+                    if (drawn.getUnicode().equals(letter)) {
+                        places.add(drawn.getX());
+                    }
+                }
+            };
+            stripper.setEndPage(1);
+            stripper.getText(document);
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+        return places.get(0);
     }
 
     static int pageOf(byte[] pdf, String words) {

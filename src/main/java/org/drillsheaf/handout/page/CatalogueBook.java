@@ -12,7 +12,7 @@ public record CatalogueBook(Frame frame, int statureCm, List<Family> families, L
         implements Document {
 
     /** Drills that grow out of each other, the easiest first. */
-    public record Family(String id, String name, List<Entry> drills) {
+    public record Family(String id, Told name, List<Entry> drills) {
         public Family {
             drills = List.copyOf(drills);
         }
