@@ -2,6 +2,7 @@ package org.drillsheaf.handout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -127,6 +128,50 @@ class FurtherDocumentsTest {
         assertThat(PdfProof.text(pdf)).contains("−23°");
     }
 
+    /** Two parts of one measurement, each with its number: the first is read first, its sign before its digits. */
+    @Test
+    void partsOfAMeasurementFollowTheDirectionOfThePage() {
+        CoachSheet.Row parts =
+                row("Standing line", 1, Optional.empty(), Optional.empty(), "الورك −77 cm، الكتف 99 cm", "", "");
+        byte[] pdf = print(coachSheet(handout(Paper.A4, false, "ar", 1).frame(), List.of(parts)));
+
+        assertThat(PdfProof.fromLeft(pdf, "9")).isLessThan(PdfProof.fromLeft(pdf, "7"));
+        assertThat(PdfProof.fromLeft(pdf, "−")).isLessThan(PdfProof.fromLeft(pdf, "7"));
+    }
+
+    /** What did not change has its numbers in the table; in large print their charts would make a third page. */
+    @Test
+    void progressInLargePrintNamesTheManyThatStayedAndShowsThoseThatChanged() {
+        Frame frame = handout(Paper.A4, true, "en", 1).frame();
+        List<ProgressReport.Row> rows = new ArrayList<>(List.of(
+                new ProgressReport.Row("Thigh drop", true, List.of(panel("left", "better"), panel("right", "worse")))));
+        List<ProgressReport.Numbers> numbers = new ArrayList<>();
+        for (int test = 1; test <= 10; test++) {
+            rows.add(new ProgressReport.Row(
+                    "Test " + test, true, List.of(panel("left", "no-real-change"), panel("right", "no-real-change"))));
+            numbers.add(new ProgressReport.Numbers(
+                    "Test " + test, true, List.of(List.of("−2°", "−4°"), List.of("−3°", "−6°")), "−23°", "9°"));
+        }
+
+        byte[] pdf = print(new ProgressReport(
+                frame,
+                List.of(SampleDocuments.DATE.minusDays(28), SampleDocuments.DATE),
+                1,
+                20,
+                1,
+                rows,
+                numbers,
+                "advance",
+                2,
+                "Restore",
+                Optional.empty()));
+
+        assertThat(PdfProof.pages(pdf)).isEqualTo(2);
+        assertThat(PdfProof.structure(pdf).stream().filter(l -> l.contains("Figure")))
+                .hasSize(2);
+        assertThat(PdfProof.text(pdf, 1)).contains("About the same: Test 1, Test 2");
+    }
+
     private static ProgressReport.Panel panel(String side, String verdict) {
         return new ProgressReport.Panel(
                 side,
@@ -142,6 +187,15 @@ class FurtherDocumentsTest {
     }
 
     private static CoachSheet coachSheet(Frame frame) {
+        return coachSheet(
+                frame,
+                List.of(
+                        row("Side-lying thigh drop", 2, Optional.of("left"), Optional.of(-9.0), "−8°", "−23° ± 3°", ""),
+                        row("Side-lying thigh drop", 0, Optional.of("right"), Optional.of(0.5), "−22°", "", ""),
+                        row("Joint laxity count", 1, Optional.empty(), Optional.empty(), "1 point", "", "lax from 5")));
+    }
+
+    private static CoachSheet coachSheet(Frame frame, List<CoachSheet.Row> screen) {
         List<CoachSheet.Item> items = IntStream.rangeClosed(1, 16)
                 .mapToObj(n -> new CoachSheet.Item(
                         String.valueOf(n), n == 16 ? Optional.empty() : Optional.of(SampleDocuments.told("so it is"))))
@@ -150,10 +204,7 @@ class FurtherDocumentsTest {
                 frame,
                 47,
                 172,
-                List.of(
-                        row("Side-lying thigh drop", 2, Optional.of("left"), Optional.of(-9.0), "−8°", "−23° ± 3°", ""),
-                        row("Side-lying thigh drop", 0, Optional.of("right"), Optional.of(0.5), "−22°", "", ""),
-                        row("Joint laxity count", 1, Optional.empty(), Optional.empty(), "1 point", "", "lax from 5")),
+                screen,
                 List.of(new CoachSheet.NotTested(SampleDocuments.told("Squat depth"), "−10° ± 5°")),
                 SampleDocuments.told("Extension-dominant, both sides (holds, clear)"),
                 List.of(new CoachSheet.Guess(

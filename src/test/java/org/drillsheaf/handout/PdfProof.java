@@ -93,9 +93,8 @@ public final class PdfProof {
             PDPage sheet = document.getPage(page - 1);
             int wide = (int) sheet.getMediaBox().getWidth() / 2;
             PDFTextStripperByArea stripper = new PDFTextStripperByArea();
-            stripper.addRegion(
-                    "half",
-                    new Rectangle(left ? 0 : wide, 0, wide, (int) sheet.getMediaBox().getHeight()));
+            stripper.addRegion("half", new Rectangle(left ? 0 : wide, 0, wide, (int)
+                    sheet.getMediaBox().getHeight()));
             stripper.extractRegions(sheet);
             return stripper.getTextForRegion("half").replaceAll("\\s+", " ");
         } catch (IOException e) {

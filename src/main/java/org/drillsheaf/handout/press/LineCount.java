@@ -41,7 +41,8 @@ final class LineCount {
 
     /** Width on one line, in millimetres. */
     double width(String text, double points, boolean bold, boolean rightToLeft) {
-        List<String> order = rightToLeft ? List.of("dejavu-sans", "source-sans-pro") : List.of("source-sans-pro", "dejavu-sans");
+        List<String> order =
+                rightToLeft ? List.of("dejavu-sans", "source-sans-pro") : List.of("source-sans-pro", "dejavu-sans");
         double width = 0;
         for (int point : RightToLeft.shaped(text).codePoints().toArray()) {
             width += letter(order, bold, point);
@@ -61,8 +62,10 @@ final class LineCount {
     }
 
     private Letters font(String name) {
-        return fonts.computeIfAbsent(name, n -> new Letters(files.at("res:font/" + n)
-                .orElseThrow(() -> new IllegalStateException("the paper has no font " + n))));
+        return fonts.computeIfAbsent(
+                name,
+                n -> new Letters(files.at("res:font/" + n)
+                        .orElseThrow(() -> new IllegalStateException("the paper has no font " + n))));
     }
 
     /** Widths of one font, worked out once. */

@@ -47,11 +47,7 @@ final class PageMethods {
      * @param letters of the fonts
      */
     PageMethods(
-            String language,
-            Function<String, Messages> languages,
-            Signs signs,
-            PictureShelf shelf,
-            LineCount letters) {
+            String language, Function<String, Messages> languages, Signs signs, PictureShelf shelf, LineCount letters) {
         this.messages = languages.apply(language);
         this.languages = languages;
         this.signs = signs;
@@ -71,7 +67,8 @@ final class PageMethods {
         methods.put("sign", method(a -> shelf.keep(sign(a))));
         methods.put(
                 "lines",
-                method(a -> letters.lines(text(a, 0), number(a, 1), number(a, 2), number(a, 3) > 0, messages.rightToLeft())));
+                method(a -> letters.lines(
+                        text(a, 0), number(a, 1), number(a, 2), number(a, 3) > 0, messages.rightToLeft())));
         methods.put(
                 "width",
                 method(a -> letters.width(text(a, 0), number(a, 1), number(a, 2) > 0, messages.rightToLeft())));

@@ -47,7 +47,8 @@ public final class Press {
         Signs signs = new Signs(colours.ink(), colours.accent(), colours.figureTint(), colours.grey());
 
         String language = languages.apply(document.frame().language()).language();
-        Map<String, Object> root = new LinkedHashMap<>(new PageMethods(language, languages, signs, shelf, letters).byName());
+        Map<String, Object> root =
+                new LinkedHashMap<>(new PageMethods(language, languages, signs, shelf, letters).byName());
         root.put("doc", values.of((Record) document));
         root.put("house", houseValues(values, languages.apply(language)));
         root.put(

@@ -23,7 +23,8 @@ class LineCountTest {
             "Suelte el aire hasta quedarse vacío. Deje que las costillas bajen.",
             "Sus muslos de atrás trabajan");
     private static final List<String> ARABIC = List.of(
-            "استلقوا على ظهوركم وضعوا أقدامكم على الحائط، بينها نحو ٢٠ سم.", "أخرجوا الهواء حتى آخره، ودعوا أضلاعكم تهبط.");
+            "استلقوا على ظهوركم وضعوا أقدامكم على الحائط، بينها نحو ٢٠ سم.",
+            "أخرجوا الهواء حتى آخره، ودعوا أضلاعكم تهبط.");
 
     @Test
     void linesAreThoseOfThePage() {
@@ -45,16 +46,19 @@ class LineCountTest {
 
     @Test
     void boldIsWiderAndATextWithoutLettersTakesNoLine() {
-        assertThat(COUNT.width("rodillas", POINTS, true, false)).isGreaterThan(COUNT.width("rodillas", POINTS, false, false));
+        assertThat(COUNT.width("rodillas", POINTS, true, false))
+                .isGreaterThan(COUNT.width("rodillas", POINTS, false, false));
         assertThat(COUNT.width("膝", POINTS, false, false)).isGreaterThan(COUNT.width("k", POINTS, false, false));
         assertThat(COUNT.width("", POINTS, false, false)).isZero();
     }
 
     private static int onThePage(String text, double millimetres) {
-        String page = SmallPage.of(RightToLeft.shaped("<fo:block-container width=\"" + millimetres + "mm\"><fo:block font-size=\""
-                + POINTS + "pt\" line-height=\"30pt\" font-family=\""
-                + (ARABIC.contains(text) ? "DejaVu Sans, Source Sans Pro" : "Source Sans Pro, DejaVu Sans") + "\">" + text
-                + "</fo:block></fo:block-container>"));
+        String page = SmallPage.of(
+                RightToLeft.shaped("<fo:block-container width=\"" + millimetres + "mm\"><fo:block font-size=\""
+                        + POINTS + "pt\" line-height=\"30pt\" font-family=\""
+                        + (ARABIC.contains(text) ? "DejaVu Sans, Source Sans Pro" : "Source Sans Pro, DejaVu Sans")
+                        + "\">" + text
+                        + "</fo:block></fo:block-container>"));
         Problems problems = new Problems();
         byte[] pdf = new PageSetter(FONTS)
                 .set("test", page, new PictureShelf(), Instant.EPOCH, problems)
