@@ -24,13 +24,14 @@ public final class Planner {
     private static final int JUDGED = 4;
 
     private final Knowledge knowledge;
+    private final Builder builder;
     private final Remembered<Needs, BuildResult> built = new Remembered<>(REMEMBERED);
-    private final KnownAnswers answers = new KnownAnswers(REMEMBERED);
     /** The last first. */
     private final Deque<Offers> judged = new ArrayDeque<>();
 
     public Planner(Knowledge knowledge) {
         this.knowledge = knowledge;
+        this.builder = knowledge.builder().knowing(new KnownAnswers(REMEMBERED));
     }
 
     /**
@@ -86,26 +87,15 @@ public final class Planner {
 
     private BuildResult build(Needs needs, BooleanSupplier stopAsked) {
         return built.to(
-                needs,
-                () -> {
-                    Builder builder = builder().stoppedBy(stopAsked);
-                    return builder.build(needs, offers(needs, builder));
-                },
-                result -> !isStopped(result));
+                needs, () -> builder.stoppedBy(stopAsked).build(needs, offers(needs)), result -> !isStopped(result));
     }
 
     private Optional<BuildResult> known(Needs needs) {
-        return built.to(needs).or(() -> judged(needs).flatMap(offers -> {
-            Builder builder = builder();
-            return builder.ifKnown(needs, builder.offers(needs, offers));
-        }));
+        return built.to(needs)
+                .or(() -> judged(needs).flatMap(offers -> builder.ifKnown(needs, builder.offers(needs, offers))));
     }
 
-    private Builder builder() {
-        return knowledge.builder().knowing(answers);
-    }
-
-    private Offers offers(Needs needs, Builder builder) {
+    private Offers offers(Needs needs) {
         Offers offers = judged(needs).map(known -> builder.offers(needs, known)).orElseGet(() -> builder.offers(needs));
         synchronized (judged) {
             judged.removeIf(o -> o.areJudgedFor(needs.safety()));

@@ -20,6 +20,7 @@ import org.drillsheaf.saying.Saying;
 /** Puts the builder's choice together with doses, order, reasons and alternatives. */
 final class Assembly {
     private final Catalogue catalogue;
+    private final DrillHashes hashes;
     private final PhaseTable table;
     private final BuilderSettings settings;
     private final Needs needs;
@@ -30,6 +31,7 @@ final class Assembly {
 
     Assembly(
             Catalogue catalogue,
+            DrillHashes hashes,
             PhaseTable table,
             BuilderSettings settings,
             Needs needs,
@@ -37,6 +39,7 @@ final class Assembly {
             TaskMaker tasks,
             BuildTask task) {
         this.catalogue = catalogue;
+        this.hashes = hashes;
         this.table = table;
         this.settings = settings;
         this.needs = needs;
@@ -149,7 +152,7 @@ final class Assembly {
         return new Entry(
                 drill.id(),
                 written.edition().revision(),
-                DrillHash.of(written),
+                hashes.of(drill.id()),
                 offer.judgement().variants().stream().map(Variant::id).toList(),
                 side(offer),
                 dose.of(minutes, needs.reading().age(), settings),

@@ -24,6 +24,7 @@ public final class Builder {
     private final BuilderSettings settings;
     private final ExactBuilder exact;
     private final KnownAnswers known;
+    private final DrillHashes hashes;
 
     public Builder(Catalogue catalogue, Safety safety, PhaseTable table, BuilderSettings settings) {
         this.catalogue = catalogue;
@@ -32,6 +33,7 @@ public final class Builder {
         this.settings = settings;
         this.exact = new ExactBuilder(new Objective(settings.order()), settings.mostSteps());
         this.known = new KnownAnswers(0);
+        this.hashes = new DrillHashes(catalogue);
     }
 
     private Builder(Builder like, ExactBuilder exact, KnownAnswers known) {
@@ -41,6 +43,7 @@ public final class Builder {
         this.settings = like.settings;
         this.exact = exact;
         this.known = known;
+        this.hashes = like.hashes;
     }
 
     /**
@@ -133,7 +136,8 @@ public final class Builder {
         Objective objective = exact.objective();
         Swaps swaps =
                 known.swaps(task, answer, () -> Swaps.of(task, objective, answer.drills(), settings.alternatives()));
-        return new Assembly(catalogue, table, settings, needs, offers, tasks, task).program(answer, objective, swaps);
+        return new Assembly(catalogue, hashes, table, settings, needs, offers, tasks, task)
+                .program(answer, objective, swaps);
     }
 
     /** Whether anything fits at all is asked first: that is soon said, while a search for the best among nothing may be long. */

@@ -52,6 +52,7 @@ public final class ClientCase implements AutoCloseable {
     private final ReadOnlyObjectWrapper<Optional<String>> erasedBy = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final StringProperty news = new SimpleStringProperty("");
     private final ReadOnlyBooleanWrapper searchIsLong = new ReadOnlyBooleanWrapper();
+    private PartKey part;
     private @Nullable Search search;
     private @Nullable Compared compared;
 
@@ -73,6 +74,8 @@ public final class ClientCase implements AutoCloseable {
         this.history = before.now().equals(first) ? before : new History<>(first);
         this.draft = new ReadOnlyObjectWrapper<>(first);
         this.visit = new ReadOnlyObjectWrapper<>(date);
+        this.part = PartKey.visit(date);
+        visit.addListener((of, old, now) -> part = PartKey.visit(now));
         this.reading = new Lane(workplace.background());
         this.building = new Lane(workplace.background());
         this.signing = new Lane(workplace.background());
@@ -178,7 +181,7 @@ public final class ClientCase implements AutoCloseable {
 
     /** The chosen visit as written. */
     public Content content() {
-        return draft.get().visit(visit.get());
+        return draft.get().part(part);
     }
 
     /** Whether the program stands for what is typed now; not yet while a change is still being read. */
@@ -191,7 +194,7 @@ public final class ClientCase implements AutoCloseable {
 
     /** Changes the chosen visit. */
     public void edit(String name, String group, UnaryOperator<Content> change) {
-        PartKey key = PartKey.visit(visit.get());
+        PartKey key = part;
         change(name, group, d -> d.with(key, change.apply(d.part(key))));
     }
 

@@ -71,12 +71,10 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
         client.built().addListener((of, old, now) -> changed());
         client.kept().addListener((of, old, now) -> changed());
         client.searchIsLong().addListener((of, old, now) -> changed());
-        signing.set(notReady());
         whileOpen = new WhileOpen(pane, this::show);
     }
 
     private void changed() {
-        signing.set(notReady());
         whileOpen.changed();
     }
 
@@ -85,6 +83,7 @@ public final class ProgramSheet implements Sheet, EntryView.Hands {
     }
 
     private void show() {
+        signing.set(notReady());
         top.getChildren().clear();
         Optional<ClashSet> clashing = model.client().isBuiltForNow() ? model.clash() : Optional.empty();
         clash = null;

@@ -1,6 +1,7 @@
 package org.drillsheaf.desk.screen;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 import javafx.geometry.NodeOrientation;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -17,6 +18,7 @@ import org.drillsheaf.desk.words.Words;
  * letters are keys of the sheet.
  */
 final class NumberField extends StackPane {
+    private static final Pattern NUMBER = Pattern.compile("-?\\d{1,3}(\\.\\d{1,2})?");
     private static final String PART_OF_A_NUMBER = "[-−]?\\d{0,3}([.,]\\d{0,2})?";
 
     private final Words words;
@@ -71,7 +73,7 @@ final class NumberField extends StackPane {
     /** The number; empty when nothing or only part of one is there. */
     Optional<Double> number() {
         String text = Words.plain(field.getText());
-        return text.matches("-?\\d{1,3}(\\.\\d{1,2})?") ? Optional.of(Double.parseDouble(text)) : Optional.empty();
+        return NUMBER.matcher(text).matches() ? Optional.of(Double.parseDouble(text)) : Optional.empty();
     }
 
     boolean isEmpty() {

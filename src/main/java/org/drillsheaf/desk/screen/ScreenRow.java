@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.css.PseudoClass;
 import javafx.geometry.NodeOrientation;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
@@ -28,6 +29,9 @@ import org.drillsheaf.screen.Unit;
 
 /** One test in the table of the screen: its fields left and right, with where each value stands. */
 final class ScreenRow extends VBox {
+    /** Not a style class: with one the toolkit would work out the look of everything in the row anew at each change of place. */
+    private static final PseudoClass CURRENT = PseudoClass.getPseudoClass("current");
+
     private final ScreenModel model;
     private final Words words;
     private final MovementTest test;
@@ -365,6 +369,6 @@ final class ScreenRow extends VBox {
     }
 
     void current(boolean isCurrent) {
-        StyleClass.set(line, "current", isCurrent);
+        line.pseudoClassStateChanged(CURRENT, isCurrent);
     }
 }
