@@ -11,6 +11,8 @@ import javafx.scene.layout.Region;
 
 /** Texts of a page by their part in it. */
 public final class Labels {
+    private static final String RIGHT_TO_LEFT = "\u200F";
+
     private Labels() {}
 
     /** Plain text with style classes, for example {@code second}, {@code small}, {@code bold}. */
@@ -43,7 +45,8 @@ public final class Labels {
         words.setAccessibleRole(AccessibleRole.TEXT);
         words.setAccessibleText(text);
         for (String word : text.strip().split("\\s+")) {
-            words.getChildren().add(text(word, styles));
+            // Without the marks a full stop would stand before its word.
+            words.getChildren().add(text(leftToRight ? word : RIGHT_TO_LEFT + word + RIGHT_TO_LEFT, styles));
         }
         return words;
     }
