@@ -64,8 +64,7 @@ public final class Screenshots {
 
     private void visit() {
         desk.click("Joaquín Mirande");
-        desk.untilSeen("tests taken.");
-        Photographer.pause(500);
+        desk.untilSeen("drills in four phases");
         photographer.inAllLooks("screen");
         desk.press(KeyCode.CONTROL, KeyCode.DIGIT2);
         Photographer.pause(500);
@@ -120,7 +119,7 @@ public final class Screenshots {
         photographer.look(s -> s.inLanguage("es"));
         desk.untilSeen("Joaquín Mirande");
         desk.click("Joaquín Mirande");
-        desk.untilSeen("pruebas hechas.");
+        desk.untilSeen("ejercicios en cuatro fases");
         photographer.photograph("spanish");
         photographer.look(s -> s.inLanguage("en"));
         desk.untilSeen("Joaquín Mirande");

@@ -81,8 +81,7 @@ final class ClientMessages extends VBox {
                 guided = false;
                 show();
             });
-            getChildren()
-                    .add(new Message("remark", words.text("guide.title"), words.text(guideStep.get()), close));
+            getChildren().add(new Message("remark", words.text("guide.title"), words.text(guideStep.get()), close));
         }
         setPadding(getChildren().isEmpty() ? Insets.EMPTY : AROUND);
     }

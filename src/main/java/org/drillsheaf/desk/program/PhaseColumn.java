@@ -25,6 +25,9 @@ final class PhaseColumn extends VBox {
     private static final int MOST_GOALS = 4;
     private static final int FEW_GOALS = 1;
 
+    /** The most of the height that the gate takes from the drills. */
+    private static final double FOOT_SHARE = 0.18;
+
     private final List<EntryView> entries = new ArrayList<>();
 
     PhaseColumn(
@@ -73,7 +76,11 @@ final class PhaseColumn extends VBox {
             if (tight) {
                 drills.getChildren().add(foot.lines());
             }
-            body.setBottom(tight ? foot.standing() : foot.whole());
+            Region bottom = tight ? foot.standing() : foot.whole();
+            if (!entries.isEmpty()) {
+                bottom.maxHeightProperty().bind(heightProperty().multiply(FOOT_SHARE));
+            }
+            body.setBottom(bottom);
         });
     }
 
