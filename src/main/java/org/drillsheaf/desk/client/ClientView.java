@@ -68,7 +68,7 @@ public final class ClientView extends BorderPane {
         this.day = new NewVisitView(words, client.workplace().clock(), this::addVisit, this::shown);
         HBox.setHgrow(line, Priority.ALWAYS);
         Button visit = Buttons.plain(words.text("menu.new-visit"), () -> newVisit());
-        HBox visits = new HBox(10, line, visit);
+        HBox visits = new HBox(16, line, visit);
         visits.setAlignment(Pos.CENTER_LEFT);
         visits.setPadding(new Insets(0, 16, 0, 8));
         if (sheaf.size() > 4) {

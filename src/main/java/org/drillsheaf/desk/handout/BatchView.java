@@ -8,6 +8,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.Workplace;
 import org.drillsheaf.desk.look.Buttons;
@@ -56,6 +57,7 @@ public final class BatchView extends VBox {
         ScrollPane scroll = new ScrollPane(told);
         scroll.setFitToWidth(true);
         scroll.setFocusTraversable(false);
+        VBox.setVgrow(scroll, Priority.ALWAYS);
         getChildren().addAll(new HBox(8, print, Buttons.plain(words.text("import.close"), close)), bar, scroll);
     }
 

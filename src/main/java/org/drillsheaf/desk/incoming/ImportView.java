@@ -120,7 +120,11 @@ public final class ImportView extends BorderPane {
         Button none = Buttons.small(words.text("import.leave-all"), () -> every(Choice.LEAVE));
         HBox row = new HBox(10, counted, Labels.spring(), all, none, bringIn);
         row.setAlignment(Pos.CENTER_LEFT);
-        top.getChildren().setAll(head(), bar, Labels.prose(summary(preview), "second"));
+        top.getChildren().setAll(head(), bar);
+        boolean isRefused = preview.changes().isEmpty() && preview.same() == 0;
+        if (!isRefused) {
+            top.getChildren().add(Labels.prose(summary(preview), "second"));
+        }
         if (!preview.changes().isEmpty()) {
             top.getChildren().add(row);
         }
