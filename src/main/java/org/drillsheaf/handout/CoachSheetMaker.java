@@ -127,6 +127,11 @@ final class CoachSheetMaker {
         return own(speech.say(saying));
     }
 
+    /** The same as a sentence begins. */
+    private Told opening(Saying saying) {
+        return own(speech.opening(saying));
+    }
+
     private CoachSheet.Guess guess(PresentationReading p) {
         // The title says that it is not known, the screen has the values.
         List<Told> unknown = new ArrayList<>(p.evidence(Evidence.Kind.NOT_KNOWN).stream()
@@ -165,8 +170,8 @@ final class CoachSheetMaker {
     /** Goal and strength, where a reason names them, get a column of their own. */
     private CoachSheet.Reason reason(Saying reason) {
         return GoalReason.of(reason)
-                .map(r -> new CoachSheet.Reason(Optional.of(goal(r.goal())), r.strength(), said(r.because())))
-                .orElse(new CoachSheet.Reason(Optional.empty(), 0, said(reason)));
+                .map(r -> new CoachSheet.Reason(Optional.of(goal(r.goal())), r.strength(), opening(r.because())))
+                .orElse(new CoachSheet.Reason(Optional.empty(), 0, opening(reason)));
     }
 
     private List<CoachSheet.Aim> aims(Program program) {
@@ -218,8 +223,11 @@ final class CoachSheetMaker {
         return lines.stream().map(this::own).toList();
     }
 
-    /** Over every sentence of the drills as they are printed. */
-    static double grade(ClientHandout handout) {
+    /** Over every sentence of the drills as they are printed; the formula counts syllables of English. */
+    static Optional<Double> grade(ClientHandout handout) {
+        if (!handout.frame().language().equals("en")) {
+            return Optional.empty();
+        }
         StringBuilder text = new StringBuilder();
         for (DrillBlock drill : handout.drills()) {
             drill.groups().forEach(g -> g.steps()
@@ -232,7 +240,7 @@ final class CoachSheetMaker {
         handout.cautions().forEach(c -> text.append(c.text().text()).append('\n'));
         handout.setUp().forEach(s -> text.append(s.text()).append('\n'));
         handout.whileTraining().forEach(s -> text.append(s.text()).append('\n'));
-        return Readability.of(text.toString()).grade();
+        return Optional.of(Readability.of(text.toString()).grade());
     }
 
     private List<CoachSheet.Item> report(DocumentOrder order, Program program, ClientHandout handout) {

@@ -230,7 +230,7 @@ class FurtherDocumentsTest {
                 List.of(SampleDocuments.told("Your left hip: do not bend it past a square corner.")),
                 List.of(SampleDocuments.told("Restore, side abdominals 2: likes them")),
                 List.of(),
-                1.2,
+                Optional.of(1.2),
                 items);
     }
 

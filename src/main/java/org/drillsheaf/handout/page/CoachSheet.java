@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param cautions what was acted on
  * @param changed what the coach changed, each with its reason
  * @param assumed settings that took their cautious default, and those that were loosened
- * @param grade reading grade of the client's pages, after Flesch and Kincaid
+ * @param grade reading grade of the client's pages, after Flesch and Kincaid; empty unless they are in English
  * @param report the items of the exercise reporting template
  */
 public record CoachSheet(
@@ -34,7 +34,7 @@ public record CoachSheet(
         List<Told> cautions,
         List<Told> changed,
         List<Told> assumed,
-        double grade,
+        Optional<Double> grade,
         List<Item> report)
         implements Document {
 
