@@ -53,6 +53,9 @@ public final class ClientCase implements AutoCloseable {
     private final StringProperty news = new SimpleStringProperty("");
     private final ReadOnlyBooleanWrapper searchIsLong = new ReadOnlyBooleanWrapper();
     private PartKey part;
+    /** What was typed last; who works beside the toolkit's thread looks whether it is still wanted. */
+    private volatile ClientDraft newest;
+
     private @Nullable Search search;
     private @Nullable Compared compared;
 
@@ -73,6 +76,7 @@ public final class ClientCase implements AutoCloseable {
         ClientDraft first = ClientDraft.of(record);
         this.history = before.now().equals(first) ? before : new History<>(first);
         this.draft = new ReadOnlyObjectWrapper<>(first);
+        this.newest = first;
         this.visit = new ReadOnlyObjectWrapper<>(date);
         this.part = PartKey.visit(date);
         visit.addListener((of, old, now) -> part = PartKey.visit(now));
@@ -270,10 +274,11 @@ public final class ClientCase implements AutoCloseable {
     private void readAgain() {
         ClientDraft now = draft.get();
         LocalDate date = visit.get();
+        newest = now;
         reading.run(
                 () -> {
                     Evaluation read = evaluator.read(now, date);
-                    return new Read(read, evaluator.buildIfKnown(read));
+                    return new Read(read, now.equals(newest) ? evaluator.buildIfKnown(read) : Optional.empty());
                 },
                 result -> {
                     if (!result.evaluation.date().equals(visit.get())) {
@@ -284,8 +289,8 @@ public final class ClientCase implements AutoCloseable {
                         overtake();
                         end(search);
                         built.set(result.built);
-                    } else {
-                        buildNow(); // at every key: a search that is overtaken ends itself
+                    } else if (result.evaluation.draft().equals(draft.get())) {
+                        buildNow(); // a search that is overtaken ends itself
                     }
                 },
                 e -> news.set(String.valueOf(e.getMessage())));

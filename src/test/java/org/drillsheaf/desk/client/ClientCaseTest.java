@@ -116,6 +116,22 @@ class ClientCaseTest {
         assertThat(saved("/screen/breath-out/value")).contains("12");
     }
 
+    @Test
+    void aProgramWhoseTaskIsKnownNeedsNoSearchAndIsTheSame() {
+        Evaluator evaluator = new Evaluator(knowledge);
+        ClientDraft draft = client.draft().get();
+        Evaluation first = evaluator.read(draft, VISIT);
+        assertThat(evaluator.buildIfKnown(first)).isEmpty();
+        evaluator.build(first, () -> false);
+        ClientDraft other = draft.with(PartKey.visit(VISIT), draft.visit(VISIT).with("/screen/breath-out/value", 4));
+        Evaluation then = evaluator.read(other, VISIT);
+        Optional<Program> known = evaluator.buildIfKnown(then).flatMap(Evaluation.Built::program);
+        assertThat(known).isPresent();
+        assertThat(known)
+                .isEqualTo(new Evaluator(knowledge).build(then, () -> false).program());
+        assertThat(known).isNotEqualTo(evaluator.build(first, () -> false).program());
+    }
+
     private int limited() {
         return (int) client.evaluation().get().orElseThrow().reading().orElseThrow().findings().stream()
                 .filter(f -> f.limited().isTrue())
