@@ -199,7 +199,7 @@ final class PrintCommand implements Callable<Integer> {
             text.append("; ")
                     .append(outcome.left())
                     .append(outcome.left() == 1 ? " program was" : " programs were")
-                    .append(" left out");
+                    .append(" not printed whole");
         }
         return text.append('.').toString();
     }

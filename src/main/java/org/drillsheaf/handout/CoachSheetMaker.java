@@ -46,8 +46,11 @@ final class CoachSheetMaker {
         this.speech = vocabulary.speech(messages.language());
     }
 
-    /** @param handout the client's pages of the same program, for their reading grade and what the report tells of them */
-    CoachSheet sheet(DocumentOrder order, Program program, Frame frame, ClientHandout handout) {
+    /**
+     * @param handout the client's pages of the same program, for their reading grade and what the report tells of them
+     * @param things what the session needs, in the language of the sheet
+     */
+    CoachSheet sheet(DocumentOrder order, Program program, Frame frame, ClientHandout handout, List<Told> things) {
         Reading reading = order.now().reading();
         return new CoachSheet(
                 frame,
@@ -68,7 +71,7 @@ final class CoachSheetMaker {
                 changed(order.now().wishes()),
                 order.now().safety().remarks().stream().map(this::said).toList(),
                 grade(handout),
-                report(order, program, handout));
+                report(order, program, handout, things));
     }
 
     private static boolean isTested(MovementTest test, List<Finding> findings) {
@@ -243,19 +246,20 @@ final class CoachSheetMaker {
         return Optional.of(Readability.of(text.toString()).grade());
     }
 
-    private List<CoachSheet.Item> report(DocumentOrder order, Program program, ClientHandout handout) {
-        String things = handout.things().isEmpty()
+    private List<CoachSheet.Item> report(
+            DocumentOrder order, Program program, ClientHandout handout, List<Told> things) {
+        String equipment = things.isEmpty()
                 ? messages.say("facts.nothing", Map.of())
                 : String.join(
                         messages.say("list.comma", Map.of()),
-                        handout.things().stream().map(Told::text).toList());
+                        things.stream().map(Told::text).toList());
         String minutes = messages.say(
                 "report.minutes", Map.of("minutes", handout.minutes(), "sessions", handout.sessionsPerWeek()));
         Map<String, Told> values = new TreeMap<>();
         for (String id : List.of("3", "4", "5", "6", "8", "9", "10", "11", "12", "14")) {
             values.put(id, own(messages.say("report.fixed." + id, Map.of())));
         }
-        values.put("1", own(things));
+        values.put("1", own(equipment));
         values.put("2", own(order.client().coach()));
         values.put("7", said(Saying.joined(Saying.Joint.SEMICOLON, program.startReasons())));
         values.put("13", own(minutes));

@@ -10,6 +10,7 @@ import org.drillsheaf.handout.page.DocumentKind;
 import org.drillsheaf.handout.page.Frame;
 import org.drillsheaf.handout.page.PracticeLog;
 import org.drillsheaf.handout.page.ReminderCard;
+import org.drillsheaf.handout.page.Told;
 import org.drillsheaf.program.Program;
 import org.drillsheaf.program.Vocabulary;
 import org.drillsheaf.saying.Messages;
@@ -90,8 +91,11 @@ public final class DocumentMaker {
     private Optional<Document> coachSheet(DocumentOrder order, Problems problems) {
         Frame frame = frame(order, DocumentKind.COACH_SHEET);
         CoachSheetMaker maker = new CoachSheetMaker(vocabulary, printer.messagesFor(frame.language()));
-        return handouts.handout(program(order), problems)
-                .map(handout -> maker.sheet(order, order.program().orElseThrow(), frame, handout));
+        HandoutOrder forClient = program(order);
+        Program program = order.program().orElseThrow();
+        List<Told> things = handouts.things(forClient, program.now(), List.of(frame.language(), HOUSE_LANGUAGE));
+        return handouts.handout(forClient, problems)
+                .map(handout -> maker.sheet(order, program, frame, handout, things));
     }
 
     private Optional<Document> progressReport(DocumentOrder order, Problems problems) {

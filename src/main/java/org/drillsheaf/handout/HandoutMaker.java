@@ -125,7 +125,7 @@ public final class HandoutMaker {
     }
 
     /** Everything the session needs, each thing once; a stand-in is named instead of the thing it stands for. */
-    private List<Told> things(HandoutOrder order, PhasePlan phase, List<String> languages) {
+    List<Told> things(HandoutOrder order, PhasePlan phase, List<String> languages) {
         Set<Told> names = new LinkedHashSet<>();
         for (Entry entry : phase.entries()) {
             Judgement judgement = order.judgements().get(entry.drill());

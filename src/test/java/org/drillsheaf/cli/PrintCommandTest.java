@@ -103,7 +103,7 @@ class PrintCommandTest {
         CommandRun run = print(List.of(changed, broken, program, stranger, built.resolve("missing.yaml")));
 
         assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT);
-        assertThat(run.out()).contains("Printed 1; 4 programs were left out.");
+        assertThat(run.out()).contains("Printed 1; 4 programs were not printed whole.");
         assertThat(run.err())
                 .contains("has changed since the program was built", "broken-program.yaml")
                 .contains("The file of its client, nobody-here.yaml, is not in", "There is no such file")
