@@ -146,7 +146,8 @@ class PrintCommandTest {
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
-        while (!Files.exists(out.resolve(".printed")) && process.isAlive()) {
+        Path record = out.resolve(".printed");
+        while (!(Files.exists(record) && Files.size(record) > 0) && process.isAlive()) {
             TimeUnit.MILLISECONDS.sleep(20);
         }
         process.destroyForcibly().waitFor();
