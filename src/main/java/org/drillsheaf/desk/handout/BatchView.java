@@ -23,7 +23,7 @@ import org.drillsheaf.store.record.ClientSummary;
 public final class BatchView extends VBox {
     private static final List<DocumentKind> KINDS =
             List.of(DocumentKind.CLIENT_HANDOUT, DocumentKind.REMINDER_CARD, DocumentKind.PRACTICE_LOG);
-    private static final int MOST_REASONS = 8;
+    private static final int MOST_REASONS = 100;
 
     private final Workplace workplace;
     private final Words words;
