@@ -8,7 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.Set;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -53,12 +53,8 @@ public final class PoseModel {
     private final ReadOnlyObjectWrapper<List<JointRow>> rows = new ReadOnlyObjectWrapper<>(List.of());
     private Optional<PoseSheet> sheet = Optional.empty();
     private Optional<SolvedPose> start = Optional.empty();
-    private Optional<JointAngles> inHand = Optional.empty();
-    private List<Turn> turns = List.of();
+    private Optional<InHand> inHand = Optional.empty();
     private int generation;
-
-    /** A joint in hand. */
-    private record Turn(Motion motion, Optional<Side> side) {}
 
     /** @param inside what goes through what; not looked for while a joint is in hand */
     private record Answer(SolvedPose pose, Optional<SolvedPose> start, List<Penetration> inside) {}
@@ -133,7 +129,6 @@ public final class PoseModel {
         Problems problems = new Problems();
         sheet = PoseText.read(draft.now(), problems);
         inHand = Optional.empty();
-        turns = List.of();
         if (sheet.isPresent() && sheet.get().pose(frame.get()).isEmpty()) {
             frame.set(PoseFrame.START);
             return;
@@ -154,7 +149,7 @@ public final class PoseModel {
         if (written.isEmpty()) {
             return;
         }
-        Pose wanted = inHand.map(angles -> with(written.get(), angles)).orElse(written.get());
+        Pose wanted = inHand.map(hand -> hand.in(written.get())).orElse(written.get());
         Optional<SolvedPose> known = start;
         int asked = ++generation;
         PoseFrame of = frame.get();
@@ -209,27 +204,12 @@ public final class PoseModel {
         return all;
     }
 
-    private static Pose with(Pose pose, JointAngles angles) {
-        return new Pose(
-                pose.file(),
-                pose.line(),
-                pose.root(),
-                pose.heading(),
-                angles,
-                pose.props(),
-                pose.contacts(),
-                pose.solve(),
-                pose.feel(),
-                pose.marks(),
-                pose.ghost());
-    }
-
     private void showRows() {
         pose().ifPresent(pose -> rows.set(new JointTable(
                         pose,
-                        inHand.orElse(pose.angles()),
+                        inHand.map(InHand::angles).orElse(pose.angles()),
                         solved.get(),
-                        turns.stream().map(Turn::motion).collect(Collectors.toSet()),
+                        inHand.map(InHand::motions).orElse(Set.of()),
                         motion -> PoseText.isSplit(draft.now(), frame.get(), motion))
                 .rows()));
     }
@@ -242,10 +222,11 @@ public final class PoseModel {
     public void turning(Motion motion, Optional<Side> side, double degrees) {
         JointLimits.Limit limit = JointLimits.of(motion);
         double within = Math.max(limit.least(), Math.min(limit.most(), degrees));
-        JointAngles angles = inHand.or(() -> pose().map(Pose::angles)).orElse(JointAngles.STRAIGHT);
+        JointAngles angles =
+                inHand.map(InHand::angles).or(() -> pose().map(Pose::angles)).orElse(JointAngles.STRAIGHT);
         take(
                 side.isPresent() ? angles.with(motion, side.get(), within) : angles.with(motion, within),
-                List.of(new Turn(motion, side)));
+                List.of(new InHand.Turn(motion, side)));
     }
 
     /** Pulls a grip towards a place of a view, without writing it yet. */
@@ -255,7 +236,7 @@ public final class PoseModel {
             return;
         }
         JointAngles now = body.get().skeleton().posture().angles();
-        JointAngles current = inHand.map(hand -> over(now, hand)).orElse(now);
+        JointAngles current = inHand.map(hand -> hand.over(now)).orElse(now);
         List<Motion> motions = at.grip().pull(now, at.anySide());
         if (motions.isEmpty()) {
             return;
@@ -270,13 +251,14 @@ public final class PoseModel {
                         both,
                         view)
                 .towards(across, upward);
-        JointAngles angles = inHand.or(() -> pose().map(Pose::angles)).orElse(now);
-        List<Turn> turned = new ArrayList<>();
+        JointAngles angles =
+                inHand.map(InHand::angles).or(() -> pose().map(Pose::angles)).orElse(now);
+        List<InHand.Turn> turned = new ArrayList<>();
         for (Motion motion : motions) {
             Optional<Side> side = both || !motion.isPaired() ? Optional.empty() : at.side();
             double degrees = pulled.get(motion, at.anySide());
             angles = side.isPresent() ? angles.with(motion, side.get(), degrees) : angles.with(motion, degrees);
-            turned.add(new Turn(motion, side));
+            turned.add(new InHand.Turn(motion, side));
         }
         take(angles, turned);
     }
@@ -286,29 +268,14 @@ public final class PoseModel {
                 .anyMatch(r -> r.motion() == motion && r.side().isPresent());
     }
 
-    /** What is in hand over what is solved. */
-    private JointAngles over(JointAngles solvedAngles, JointAngles hand) {
-        JointAngles angles = solvedAngles;
-        for (Turn turn : turns) {
-            for (Side side : turn.side.map(List::of).orElse(List.of(Side.RIGHT, Side.LEFT))) {
-                angles = angles.with(turn.motion, side, hand.get(turn.motion, side));
-            }
-        }
-        return angles;
-    }
-
-    private void take(JointAngles angles, List<Turn> turned) {
+    private void take(JointAngles angles, List<InHand.Turn> turned) {
         refusal.set(Optional.empty());
-        List<Turn> all = new ArrayList<>(turns);
-        turned.stream().filter(t -> !all.contains(t)).forEach(all::add);
-        turns = List.copyOf(all);
-        inHand = Optional.of(angles);
-        solved.get()
-                .ifPresent(body -> skeleton.set(Optional.of(Skeleton.of(
-                        body.skeleton()
-                                .posture()
-                                .withAngles(over(body.skeleton().posture().angles(), angles)),
-                        body.skeleton().lengths()))));
+        InHand hand = InHand.of(inHand, angles, turned);
+        inHand = Optional.of(hand);
+        solved.get().map(SolvedPose::skeleton).ifPresent(body -> {
+            JointAngles over = hand.over(body.posture().angles());
+            skeleton.set(Optional.of(Skeleton.of(body.posture().withAngles(over), body.lengths())));
+        });
         solve();
     }
 
@@ -322,24 +289,17 @@ public final class PoseModel {
         if (inHand.isEmpty()) {
             return;
         }
-        JointAngles angles = inHand.get();
-        YamlDocument next = draft.now();
-        for (Turn turn : turns) {
-            next = PoseText.turned(
-                    next,
-                    frame.get(),
-                    turn.motion,
-                    turn.side,
-                    Math.round(angles.get(turn.motion, turn.side.orElse(Side.RIGHT))));
-        }
-        String name = turns.isEmpty() ? "" : words.text("undo.joint", name(turns.get(0).motion, turns.get(0).side));
-        write(name, "pose" + frame.get() + turns, next);
+        InHand hand = inHand.get();
+        InHand.Turn first = hand.turns().get(0);
+        write(
+                words.text("undo.joint", name(first.motion(), first.side())),
+                "pose" + frame.get() + hand.turns(),
+                hand.written(draft.now(), frame.get()));
     }
 
     /** Puts back what is in hand. */
     public void settle() {
         inHand = Optional.empty();
-        turns = List.of();
         draft.settle();
     }
 
@@ -452,16 +412,7 @@ public final class PoseModel {
         } else {
             items.add(item);
         }
-        YamlDocument next = PoseText.with(draft.now(), frame.get(), key, items);
-        Problems problems = new Problems();
-        if (PoseText.read(next, problems).isEmpty()) {
-            Problem first = problems.all().get(0);
-            refusal.set(Optional.of(first.what() + ". " + first.remedy() + "."));
-            return false;
-        }
-        refusal.set(Optional.empty());
-        write(words.text("undo." + key), key + index, next);
-        return true;
+        return replaced(key, key + index, items);
     }
 
     /** Takes an item from a list; refused while something else needs it. */
@@ -471,6 +422,15 @@ public final class PoseModel {
             return false;
         }
         items.remove(index);
+        boolean taken = replaced(key, key, items);
+        if (taken) {
+            draft.settle();
+        }
+        return taken;
+    }
+
+    /** Writes a list of the keyframe, unless the pose could not be read any more. */
+    private boolean replaced(String key, String place, ArrayNode items) {
         YamlDocument next = PoseText.with(draft.now(), frame.get(), key, items);
         Problems problems = new Problems();
         if (PoseText.read(next, problems).isEmpty()) {
@@ -479,8 +439,7 @@ public final class PoseModel {
             return false;
         }
         refusal.set(Optional.empty());
-        write(words.text("undo." + key), key, next);
-        draft.settle();
+        write(words.text("undo." + key), place, next);
         return true;
     }
 
@@ -493,7 +452,6 @@ public final class PoseModel {
         draft.change(name, place, next);
         if (same && inHand.isPresent()) {
             inHand = Optional.empty();
-            turns = List.of();
             solve();
         }
     }
