@@ -71,6 +71,8 @@ public final class KeystrokeTimes {
         List<Double> readings = new ArrayList<>();
         List<Double> programs = new ArrayList<>();
         List<Double> toolkit = new ArrayList<>();
+        List<Double> painting = new ArrayList<>();
+        Thread painter = painter();
         int last = 0;
         // Gray's code: each step turns one field over, and no mixture comes twice.
         for (int i = 1; i < 1 << FLIPS.size(); i++) {
@@ -79,16 +81,18 @@ public final class KeystrokeTimes {
             boolean full = (mixture & (mixture ^ last)) != 0;
             last = mixture;
             TextField field = DeskRun.fx(() -> field(desk, flip.field()));
-            Optional<double[]> times = key(desk, client, field, full ? flip.full() : flip.limited());
+            Optional<double[]> times = key(desk, client, painter, field, full ? flip.full() : flip.limited());
             if (i > WARM && times.isPresent()) {
                 readings.add(times.get()[0]);
                 programs.add(times.get()[1]);
                 toolkit.add(times.get()[2]);
+                painting.add(times.get()[3]);
             }
         }
         System.out.println(name + ", key to reading: " + summary(readings));
         System.out.println(name + ", key to program: " + summary(programs));
         System.out.println(name + ", of that the toolkit's thread, processor time: " + summary(toolkit));
+        System.out.println(name + ", meanwhile the painting thread, processor time: " + summary(painting));
     }
 
     private static TextField field(DeskRun desk, String name) {
@@ -101,11 +105,12 @@ public final class KeystrokeTimes {
 
     /**
      * Milliseconds from the last key of a value to the frame with its reading, to the frame with its program, and how long the
-     * toolkit's thread worked until then.
+     * toolkit's thread and the one that paints worked until then.
      */
-    private static Optional<double[]> key(DeskRun desk, ClientCase client, TextField field, String value)
+    private static Optional<double[]> key(
+            DeskRun desk, ClientCase client, Thread painter, TextField field, String value)
             throws InterruptedException {
-        double[] times = {-1, -1, -1};
+        double[] times = {-1, -1, -1, -1};
         CountDownLatch done = new CountDownLatch(1);
         Runnable[] frame = new Runnable[1];
         boolean changed = DeskRun.fx(() -> {
@@ -118,6 +123,7 @@ public final class KeystrokeTimes {
             ClientDraft old = client.draft().get();
             long start = System.nanoTime();
             double thread = processor();
+            double painted = processor(painter);
             press(field, value.charAt(value.length() - 1));
             ClientDraft wanted = client.draft().get();
             if (wanted.equals(old)) {
@@ -134,6 +140,7 @@ public final class KeystrokeTimes {
                 if (isRead && client.isBuiltForNow() && times[1] < 0) {
                     times[1] = since;
                     times[2] = processor() - thread;
+                    times[3] = processor(painter) - painted;
                     done.countDown();
                 }
             };
@@ -182,6 +189,18 @@ public final class KeystrokeTimes {
         }
         System.out.println(name + ", reading alone, processor time: " + summary(reading));
         System.out.println(name + ", building alone, nothing remembered, processor time: " + summary(building));
+    }
+
+    /** The thread that paints what the toolkit's thread has laid out, beside it. */
+    private static Thread painter() {
+        return Thread.getAllStackTraces().keySet().stream()
+                .filter(t -> t.getName().startsWith("QuantumRenderer"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static double processor(Thread thread) {
+        return ManagementFactory.getThreadMXBean().getThreadCpuTime(thread.getId()) / 1e6;
     }
 
     private static double processor() {
