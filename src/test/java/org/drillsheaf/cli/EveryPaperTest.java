@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.drillsheaf.Problems;
 import org.drillsheaf.client.Paper;
@@ -25,6 +26,7 @@ import org.drillsheaf.handout.PdfProof;
 import org.drillsheaf.handout.page.DocumentKind;
 import org.drillsheaf.program.Program;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -98,6 +100,33 @@ class EveryPaperTest {
     @ParameterizedTest
     @MethodSource("papers")
     void paperIsValidAndNothingLiesOverAnything(Wanted wanted) {
+        byte[] pdf = print(wanted);
+
+        assertThat(PdfBoxes.faults(pdf)).isEmpty();
+        assertThat(PdfBoxes.count(pdf)).isGreaterThan(40);
+        PdfProof.assertValid(pdf);
+    }
+
+    /** The room between the parts of a drill gives way where two drills then share a page. */
+    @Test
+    void handoutOfFourShortDrillsTakesFourPages() {
+        byte[] pdf = print(new Wanted("sami-haddad", DocumentKind.CLIENT_HANDOUT, "en", Paper.A4, false));
+
+        assertThat(PdfProof.pages(pdf)).isEqualTo(4);
+    }
+
+    @Test
+    void whatToFeelNeverStandsAloneOnAPageOfLargePrint() {
+        byte[] pdf = print(new Wanted("sami-haddad", DocumentKind.CLIENT_HANDOUT, "es", Paper.A4, true));
+
+        List<String> feeling = IntStream.rangeClosed(1, PdfProof.pages(pdf))
+                .mapToObj(page -> PdfProof.text(pdf, page))
+                .filter(text -> text.contains("No debe sentir"))
+                .toList();
+        assertThat(feeling).hasSize(4).allMatch(text -> text.contains("Respire"));
+    }
+
+    private static byte[] print(Wanted wanted) {
         DocumentOrder order = ORDERS.get(wanted.client());
         Problems problems = new Problems();
         byte[] pdf = maker.print(
@@ -108,11 +137,8 @@ class EveryPaperTest {
                                 .large(Optional.of(wanted.large()))),
                         problems)
                 .orElseThrow(() -> new AssertionError(problems.all()));
-
         assertThat(problems.all()).isEmpty();
-        assertThat(PdfBoxes.faults(pdf)).isEmpty();
-        assertThat(PdfBoxes.count(pdf)).isGreaterThan(40);
-        PdfProof.assertValid(pdf);
+        return pdf;
     }
 
     private static List<DocumentKind> kinds(DocumentOrder order) {

@@ -76,7 +76,7 @@ public final class PdfProof {
         }
     }
 
-    static String text(byte[] pdf, int page) {
+    public static String text(byte[] pdf, int page) {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             PDFTextStripper stripper = new PDFTextStripper();
             stripper.setStartPage(page);
@@ -257,7 +257,7 @@ public final class PdfProof {
         return tree.subList(starts.get(number), starts.get(number + 1));
     }
 
-    static int pages(byte[] pdf) {
+    public static int pages(byte[] pdf) {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             return document.getNumberOfPages();
         } catch (IOException e) {
