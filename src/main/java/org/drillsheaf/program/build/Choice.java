@@ -59,6 +59,12 @@ final class Choice {
         return all;
     }
 
+    /** Those of which the condition is true. */
+    Choice only(java.util.function.IntPredicate condition) {
+        int[] some = Arrays.stream(drills).filter(condition).toArray();
+        return some.length == drills.length ? this : new Choice(some);
+    }
+
     int size() {
         return drills.length;
     }
@@ -109,6 +115,11 @@ final class Choice {
             }
         }
         return shared;
+    }
+
+    /** The list of ids that comes first in the alphabet first, a list before its own longer ones. */
+    static int compareByName(Choice one, Choice other) {
+        return Arrays.compare(one.drills, other.drills);
     }
 
     @Override

@@ -10,8 +10,9 @@ final class Limits {
     private static final int FARTHEST = 4;
 
     private final Objective objective;
-    private final long least;
+    private long least;
     private final long below;
+    private final boolean beginsAgain;
     private int level;
     private long step;
     private long now;
@@ -21,6 +22,15 @@ final class Limits {
      * @param below packed; nothing from here on counts
      */
     Limits(Objective objective, long least, long below) {
+        this(objective, least, below, false);
+    }
+
+    /**
+     * @param beginsAgain from the last level but one, where the bound has passed the level that the limits are at: what takes much time at
+     *     a far limit is better asked at the nearest
+     */
+    Limits(Objective objective, long least, long below, boolean beginsAgain) {
+        this.beginsAgain = beginsAgain;
         this.objective = objective;
         this.least = least;
         this.below = below;
@@ -38,10 +48,22 @@ final class Limits {
         if (Math.max(now, bound) >= below) {
             return false;
         }
+        if (beginsAgain && isPassed(bound)) {
+            level = objective.order().size() - 2;
+            step = 1;
+            least = objective.above(objective.order().get(level + 1), bound);
+            now = least;
+        }
         do {
             step();
         } while (now <= bound && now < below);
         return true;
+    }
+
+    /** Whether the bound differs from what these limits began at by a level before the present one. */
+    private boolean isPassed(long bound) {
+        Level present = objective.order().get(level);
+        return objective.above(present, bound) > objective.above(present, least);
     }
 
     private void step() {

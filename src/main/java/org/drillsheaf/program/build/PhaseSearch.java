@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The best choice for one phase alone, exactly. A depth-first search adds one drill after the other and leaves a branch as soon
@@ -16,6 +17,12 @@ import java.util.stream.IntStream;
  * <p>One object answers one question after the other; not safe for several threads.
  */
 final class PhaseSearch {
+    /** Takes one choice after the other. */
+    interface Taker {
+        /** Whether more are wanted. */
+        boolean take(Choice choice, long value);
+    }
+
     private final PhaseModel model;
     private final Objective objective;
     private final Tally tally;
@@ -28,6 +35,13 @@ final class PhaseSearch {
     private long best;
     private int[] bestChosen = new int[0];
     private boolean found;
+    /** Takes every choice below the limit; null where only the best is asked for. */
+    private @Nullable Taker taker;
+
+    private boolean enough;
+
+    private int[] drills = new int[0];
+    private int count;
     /** The lowest bound of all that was left out: nothing at all is better when nothing was found. */
     private long beyond;
 
@@ -47,6 +61,43 @@ final class PhaseSearch {
      * @param below only a choice with a smaller value counts
      */
     PhaseAnswer solve(long positions, Choice forced, Choice forbidden, long least, long below) {
+        if (!begin(positions, forced, forbidden)) {
+            return PhaseAnswer.atLeast(Long.MAX_VALUE);
+        }
+        taker = null;
+        enough = false;
+        beyond = Math.max(least, at(choice.size()).look(drills, 0, count, Long.MAX_VALUE));
+        Limits limits = new Limits(objective, beyond, below);
+        boolean bounded = below < Long.MAX_VALUE;
+        while (!found && (bounded ? beyond < below : limits.next(beyond))) {
+            best = bounded ? below : limits.now();
+            beyond = Long.MAX_VALUE;
+            search(drills, 0, count);
+            if (tally.spent()) {
+                return PhaseAnswer.atLeast(0);
+            }
+        }
+        return found ? new PhaseAnswer(best, chosen(bestChosen)) : PhaseAnswer.atLeast(Math.max(beyond, below));
+    }
+
+    /**
+     * Hands over every choice with a value smaller than {@code below}, until no more are wanted; what all others come to at least,
+     * which says nothing when the steps are used up.
+     */
+    long every(long positions, Choice forced, Choice forbidden, long below, Taker each) {
+        if (!begin(positions, forced, forbidden)) {
+            return Long.MAX_VALUE;
+        }
+        taker = each;
+        enough = false;
+        best = below;
+        beyond = Long.MAX_VALUE;
+        search(drills, 0, count);
+        return beyond;
+    }
+
+    /** Takes the forced drills and those that may be added; false when the forced ones cannot stand together. */
+    private boolean begin(long positions, Choice forced, Choice forbidden) {
         choice.clear();
         found = false;
         Arrays.fill(barred, false);
@@ -63,37 +114,24 @@ final class PhaseSearch {
                     || (model.position[local] & positions) == 0
                     || choice.size() == places
                     || !choice.fits(local)) {
-                return PhaseAnswer.atLeast(Long.MAX_VALUE);
+                return false;
             }
             choice.add(local);
             barred[local] = true;
         }
         int[] offered = within.computeIfAbsent(positions, this::drillsIn);
-        int[] drills = new int[offered.length];
-        int count = 0;
+        drills = new int[offered.length];
+        count = 0;
         for (int i : offered) {
             if (!barred[i]) {
                 drills[count++] = i;
             }
         }
-        beyond = Math.max(least, at(choice.size()).look(drills, 0, count, Long.MAX_VALUE));
-        Limits limits = new Limits(objective, beyond, below);
-        boolean bounded = below < Long.MAX_VALUE;
-        while (!found && (bounded ? beyond < below : limits.next(beyond))) {
-            best = bounded ? below : limits.now();
-            beyond = Long.MAX_VALUE;
-            search(drills, 0, count);
-            if (tally.spent()) {
-                return PhaseAnswer.atLeast(0);
-            }
-        }
-        return found
-                ? new PhaseAnswer(
-                        best,
-                        Choice.of(Arrays.stream(bestChosen)
-                                .map(i -> model.drill[i])
-                                .toArray()))
-                : PhaseAnswer.atLeast(Math.max(beyond, below));
+        return true;
+    }
+
+    private Choice chosen(int[] local) {
+        return Choice.of(Arrays.stream(local).map(i -> model.drill[i]).toArray());
     }
 
     private int[] drillsIn(long positions) {
@@ -123,7 +161,9 @@ final class PhaseSearch {
                     Math.max(0, Long.bitCount(choice.positions()) - 1),
                     0,
                     Long.bitCount(choice.equipment()));
-            if (value < best) {
+            if (value < best && taker != null) {
+                enough = !taker.take(chosen(choice.drills()), value);
+            } else if (value < best) {
                 best = value;
                 bestChosen = choice.drills();
                 found = true;
@@ -153,6 +193,9 @@ final class PhaseSearch {
             choice.add(here.drill(i));
             search(here.drills(), i + 1, here.count());
             choice.removeLast();
+            if (enough) {
+                return;
+            }
         }
     }
 }

@@ -40,6 +40,9 @@ final class PositionSets {
         for (long one : alone) {
             sum += one;
         }
+        if (isWorthwhile()) {
+            begin();
+        }
     }
 
     /** Whether the limit leaves so little open that the node is worth splitting. */
@@ -54,8 +57,8 @@ final class PositionSets {
         return leftOut;
     }
 
-    /** Parts that hold every program of the node below the limit. */
-    List<Node> parts() {
+    /** Takes all sets of positions that a phase may use below the limit. */
+    private void begin() {
         int changes = objective.unpack(limit - 1, Level.POSITIONS);
         leftOut = objective.above(Level.POSITIONS, sum) + objective.one(Level.POSITIONS, changes + 1);
         int least = objective.unpack(sum, Level.POSITIONS);
@@ -66,6 +69,15 @@ final class PositionSets {
             subsets(offered(p), 0, most, here);
             sets.add(here.stream().mapToLong(Long::longValue).toArray());
         }
+    }
+
+    /** Sets of positions of a phase that may be part of a program below the limit. */
+    long[] of(int phase) {
+        return sets.get(phase);
+    }
+
+    /** Parts that hold every program of the node below the limit. */
+    List<Node> parts() {
         choose(0, new long[alone.length], 0, sum);
         return parts;
     }
@@ -110,7 +122,8 @@ final class PositionSets {
         }
     }
 
-    private boolean canCarry(int phase, long here, long earlier) {
+    /** Whether a phase with these positions can share enough drills with the one before it. */
+    boolean canCarry(int phase, long here, long earlier) {
         int carried = 0;
         int needed = model.carried(phase);
         for (int drill : needed == 0 ? new int[0] : model.carriable(phase)) {
@@ -124,7 +137,7 @@ final class PositionSets {
     }
 
     /** At least what a phase costs that uses exactly these positions. */
-    private long cost(int phase, long set) {
+    long cost(int phase, long set) {
         return costs.get(phase).computeIfAbsent(set, s -> {
             long below = using(phase, s) + objective.one(Level.POSITIONS, 1);
             PhaseAnswer answer = memo.solve(phase, s, node.forced[phase], node.forbidden[phase], below);
@@ -132,7 +145,8 @@ final class PositionSets {
         });
     }
 
-    private long using(int phase, long set) {
+    /** What all choices of the phase that use exactly these positions cost at least, as far as positions say. */
+    long using(int phase, long set) {
         return objective.above(Level.POSITIONS, alone[phase]) + objective.one(Level.POSITIONS, Long.bitCount(set) - 1);
     }
 }

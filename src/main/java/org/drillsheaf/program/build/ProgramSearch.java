@@ -13,6 +13,11 @@ import org.jspecify.annotations.Nullable;
  * answers one question; not safe for several threads.
  */
 final class ProgramSearch {
+    /** Steps that the lists of choices may take. */
+    private static final long LISTS = 100_000_000;
+    /** Over more drills than this the lists get too long; the tree, which asks only for the best choices, is sooner ready then. */
+    private static final int MOST_LISTED = 2_500;
+
     private record Queued(Node node, long number) {}
 
     private final Model model;
@@ -46,12 +51,31 @@ final class ProgramSearch {
         }
         long[] alone = alone(root.get());
         beyond = sum(alone);
-        Limits limits = new Limits(objective, beyond, below);
+        boolean areListed = model.task.candidates().size() <= MOST_LISTED;
+        Limits limits = new Limits(objective, beyond, below, areListed);
+        Tally some = tally.part(LISTS);
+        Supports supports = new Supports(model, objective, root.get(), tally, alone);
         while (limits.next(beyond)) {
             long proved = beyond;
             limit = limits.now();
             beyond = Long.MAX_VALUE;
-            List<Node> parts = parts(root.get(), alone);
+            PositionSets sets = new PositionSets(model, memo, objective, root.get(), alone, limit);
+            if (areListed && sets.isWorthwhile() && !some.spent()) {
+                SearchResult listed =
+                        new SetChains(model, objective, root.get(), sets, supports, alone, limit, some).search();
+                if (listed.found()) {
+                    limit = listed.value();
+                    best = listed.drills().toArray(new Choice[0]);
+                }
+                if (tally.spent() || listed.found() && !listed.capped()) {
+                    return result(tally.spent() ? proved : limit, tally.spent());
+                }
+                if (!listed.capped()) {
+                    beyond = listed.bound();
+                    continue;
+                }
+            }
+            List<Node> parts = parts(root.get(), sets);
             if (tally.spent()) {
                 return result(proved, true);
             }
@@ -105,8 +129,7 @@ final class ProgramSearch {
     }
 
     /** The node, or its parts by sets of positions where the limit leaves only positions open. */
-    private List<Node> parts(Node root, long[] alone) {
-        PositionSets sets = new PositionSets(model, memo, objective, root, alone, limit);
+    private List<Node> parts(Node root, PositionSets sets) {
         if (!sets.isWorthwhile()) {
             return List.of(root.child());
         }

@@ -1,6 +1,7 @@
 package org.drillsheaf.program.build;
 
 import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
 
 /** Counts what a search did, and says when it has done enough. Not safe for several threads. */
 final class Tally {
@@ -15,15 +16,32 @@ final class Tally {
     private final BooleanSupplier stopAsked;
     private long nextLook;
     private boolean stopped;
+    /** What a part of it is counted in too. */
+    private final @Nullable Tally whole;
 
     /** @param stopAsked looked at every few thousand steps */
     Tally(long most, BooleanSupplier stopAsked) {
         this.most = most;
         this.stopAsked = stopAsked;
+        whole = null;
+    }
+
+    private Tally(long most, Tally whole) {
+        this.most = most;
+        stopAsked = () -> false;
+        this.whole = whole;
+    }
+
+    /** Counts a part of this work, which may take so many steps and not more than are left of the whole. */
+    Tally part(long steps) {
+        return new Tally(steps, this);
     }
 
     void weighed(int drills) {
         steps += drills;
+        if (whole != null) {
+            whole.weighed(drills);
+        }
         if (steps >= nextLook) {
             nextLook = steps + BETWEEN_LOOKS;
             stopped |= stopAsked.getAsBoolean();
@@ -32,7 +50,7 @@ final class Tally {
 
     /** From now on nothing that a search says is an answer. */
     boolean spent() {
-        return stopped || steps > most;
+        return stopped || steps > most || whole != null && whole.spent();
     }
 
     /** Ended because that was asked for, not because the steps were used up. */
