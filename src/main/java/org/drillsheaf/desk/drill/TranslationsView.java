@@ -13,6 +13,7 @@ import javafx.scene.control.TextArea;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.words.Words;
 
@@ -38,7 +39,7 @@ public final class TranslationsView extends ScrollPane {
         }
         grid.addRow(0, Labels.text(words.text("translations.text"), "second", "small"));
         for (String tag : LANGUAGES) {
-            grid.add(Labels.text(title(model, words, tag), "bold"), 1 + LANGUAGES.indexOf(tag), 0);
+            grid.add(title(model, words, tag), 1 + LANGUAGES.indexOf(tag), 0);
         }
         FormFields fields = new FormFields(model.draft(), words);
         int row = 1;
@@ -64,10 +65,13 @@ public final class TranslationsView extends ScrollPane {
         setContent(grid);
     }
 
-    private static String title(DrillModel model, Words words, String tag) {
+    private static VBox title(DrillModel model, Words words, String tag) {
+        VBox title = new VBox(Labels.text(BlockView.name(tag), "bold"));
         JsonNode by = model.draft().now().at("/translations/" + tag);
-        boolean machine = by.path("by").asText().equals("machine") && !by.has("reviewed-on");
-        return machine ? words.text("translations.machine", BlockView.name(tag)) : BlockView.name(tag);
+        if (by.path("by").asText().equals("machine") && !by.has("reviewed-on")) {
+            title.getChildren().add(Labels.prose(words.text("translations.machine"), "second", "small"));
+        }
+        return title;
     }
 
     /** Places of all texts in reading order, with their names. */
