@@ -15,14 +15,10 @@ final class FirstProgram {
     private static final int A_JUNCTION = 30;
     private static final int CARRIABLE = 10;
 
-    /** It need not be the best over these drills; what is found by then is enough. */
-    private static final long STEPS = 40_000_000;
-
     private FirstProgram() {}
 
     /** The program, or nothing found when there is none over so few drills. Numbers and value are those of {@code model}. */
-    static SearchResult of(Model model, Objective objective, Tally whole) {
-        Tally tally = whole.part(STEPS);
+    static SearchResult of(Model model, Objective objective, Tally tally) {
         Model few = new Model(few(model), CARRIABLE);
         SearchResult result =
                 new ProgramSearch(few, objective, new PhaseMemo(few, objective, tally), tally, Long.MAX_VALUE).run();

@@ -60,10 +60,11 @@ final class Limits {
         return true;
     }
 
-    /** Whether the bound differs from what these limits began at by a level before the present one. */
+    /** Whether the bound differs from what these limits began at by a level before the present one, but not by more than positions. */
     private boolean isPassed(long bound) {
         Level present = objective.order().get(level);
-        return objective.above(present, bound) > objective.above(present, least);
+        boolean isFar = objective.above(Level.POSITIONS, bound) > objective.above(Level.POSITIONS, least);
+        return !isFar && objective.above(present, bound) > objective.above(present, least);
     }
 
     private void step() {
