@@ -69,7 +69,7 @@ public final class ExactBuilder {
         Model model = new Model(task.withRulesOnly());
         Tally tally = new Tally(mostSteps, stopAsked);
         PhaseMemo memo = new PhaseMemo(model, objective, tally);
-        SearchResult result = new ProgramSearch(model, objective, memo, tally, Long.MAX_VALUE).run();
+        SearchResult result = new ProgramSearch(model, objective, memo, tally, Long.MAX_VALUE, Listing.NEVER).run();
         if (result.found()) {
             return Optional.of(true);
         }

@@ -13,17 +13,13 @@ import org.jspecify.annotations.Nullable;
  * answers one question; not safe for several threads.
  */
 final class ProgramSearch {
-    /** Steps that the lists of choices may take. */
-    private static final long LISTS = 100_000_000;
-    /** Over more drills than this the lists get too long; the tree, which asks only for the best choices, is sooner ready then. */
-    private static final int MOST_LISTED = 2_500;
-
     private record Queued(Node node, long number) {}
 
     private final Model model;
     private final Objective objective;
     private final PhaseMemo memo;
     private final Branching branching;
+    private final Listing listing;
     private final Tally tally;
     private final long below;
     private long limit;
@@ -34,12 +30,18 @@ final class ProgramSearch {
 
     /** @param below only a program with a smaller packed value counts */
     ProgramSearch(Model model, Objective objective, PhaseMemo memo, Tally tally, long below) {
+        this(model, objective, memo, tally, below, Listing.USUAL);
+    }
+
+    /** @param below only a program with a smaller packed value counts */
+    ProgramSearch(Model model, Objective objective, PhaseMemo memo, Tally tally, long below, Listing listing) {
         this.model = model;
         this.objective = objective;
         this.memo = memo;
         this.branching = new Branching(model);
         this.tally = tally;
         this.below = below;
+        this.listing = listing;
         limit = below;
     }
 
@@ -51,9 +53,9 @@ final class ProgramSearch {
         }
         long[] alone = alone(root.get());
         beyond = sum(alone);
-        boolean areListed = model.task.candidates().size() <= MOST_LISTED;
+        boolean areListed = listing.isFor(model.task);
         Limits limits = new Limits(objective, beyond, below, areListed);
-        Tally some = tally.part(LISTS);
+        Tally some = tally.part(listing.mostSteps());
         Supports supports = new Supports(model, objective, root.get(), tally, alone);
         while (limits.next(beyond)) {
             long proved = beyond;
@@ -61,8 +63,9 @@ final class ProgramSearch {
             beyond = Long.MAX_VALUE;
             PositionSets sets = new PositionSets(model, memo, objective, root.get(), alone, limit);
             if (areListed && sets.isWorthwhile() && !some.spent()) {
-                SearchResult listed =
-                        new SetChains(model, objective, root.get(), sets, supports, alone, limit, some).search();
+                SearchResult listed = new SetChains(
+                                model, objective, root.get(), sets, supports, alone, limit, some, listing)
+                        .search();
                 if (listed.found()) {
                     limit = listed.value();
                     best = listed.drills().toArray(new Choice[0]);

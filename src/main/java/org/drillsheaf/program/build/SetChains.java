@@ -16,12 +16,8 @@ import java.util.Map;
  * <p>One object answers one question; not safe for several threads.
  */
 final class SetChains {
-    /** With more sets to share than this one search of the phase for all its choices takes less than one for each of them. */
-    private static final int FEW = 200;
     /** In more positions than this a phase has too many choices to look at all of them. */
     private static final int POSITIONS = 2;
-    /** More choices at a time would take more memory than they are worth. */
-    private static final int MOST = 500_000;
 
     private final Model model;
     private final Objective objective;
@@ -29,6 +25,7 @@ final class SetChains {
     private final PositionSets sets;
     private final Supports supports;
     private final Tally tally;
+    private final Listing listing;
     private final List<PhaseSearch> searches = new ArrayList<>();
     private final long[] alone;
     private final long[] before;
@@ -55,7 +52,8 @@ final class SetChains {
             Supports supports,
             long[] alone,
             long limit,
-            Tally tally) {
+            Tally tally,
+            Listing listing) {
         this.model = model;
         this.objective = objective;
         this.node = node;
@@ -65,6 +63,7 @@ final class SetChains {
         this.limit = limit;
         this.start = limit;
         this.tally = tally;
+        this.listing = listing;
         beyond = sets.leftOut();
         before = new long[alone.length];
         positions = new long[alone.length];
@@ -85,7 +84,7 @@ final class SetChains {
     }
 
     private boolean isCut() {
-        return tally.spent() || size > MOST;
+        return tally.spent() || size > listing.mostChoices();
     }
 
     private void back(int phase, Map<Long, Long> onward) {
@@ -138,7 +137,7 @@ final class SetChains {
     /** All choices in exactly these positions that can be part of a program with what stands later. */
     private Collection<ChoiceLists.Listed> choices(int phase, long set, Map<Long, Long> onward) {
         Map<Choice, ChoiceLists.Listed> found = new HashMap<>();
-        if (onward.size() > FEW && Long.bitCount(set) <= POSITIONS) {
+        if (onward.size() > listing.fewSets() && Long.bitCount(set) <= POSITIONS) {
             for (ChoiceLists.Listed listed : holding(phase, set, ChoiceLists.NONE)) {
                 long least = Long.MAX_VALUE;
                 for (long shared : lists.shared(phase + 1, listed.drills())) {
@@ -196,7 +195,7 @@ final class SetChains {
                                     all.add(new ChoiceLists.Listed(choice, value, value));
                                     size++;
                                 }
-                                return size <= MOST;
+                                return size <= listing.mostChoices();
                             });
             leaveOut(others, rest);
             list = all;

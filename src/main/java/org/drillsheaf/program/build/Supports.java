@@ -73,16 +73,18 @@ final class Supports {
         return most;
     }
 
-    /** How many positions more the phase needs when it holds the drill; {@code far} for as many and more. */
+    /** At least how many positions more the phase needs when it holds the drill: no more are told apart than were asked for. */
     private int standing(int phase, int drill, int far) {
         int least = objective.unpack(alone[phase], Level.POSITIONS);
-        for (int more = 0; more < far && least + more < MOST; more++) {
-            int changes = least + more;
-            if (known.computeIfAbsent(new Question(phase, drill, changes), q -> can(phase, drill, changes))) {
-                return more;
-            }
+        int more = 0;
+        while (more < far && least + more < MOST && !can(new Question(phase, drill, least + more))) {
+            more++;
         }
-        return least < MOST ? far : 0;
+        return more;
+    }
+
+    private boolean can(Question question) {
+        return known.computeIfAbsent(question, q -> can(q.phase, q.drill, q.changes));
     }
 
     /** Whether the phase can hold the drill in so many changes of position, none or one, and be as good in all that counts more. */

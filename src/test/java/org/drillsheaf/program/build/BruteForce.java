@@ -65,6 +65,19 @@ final class BruteForce {
                 && chosen.stream().filter(c -> c.options().get(phase).strong()).count() <= rules.strongAtMost();
     }
 
+    /** Every rule but the wants is settled by a phase and those before it: what breaks one there is not gone on with. */
+    private boolean canGoOn(List<List<String>> now) {
+        BuildTask begun = new BuildTask(
+                task.phases().subList(0, now.size()),
+                task.candidates(),
+                task.carried(),
+                task.taught(),
+                task.before(),
+                task.carriedBefore(),
+                List.of());
+        return RuleCheck.broken(begun, now).isEmpty();
+    }
+
     private void tryAll(List<List<String>> now) {
         if (now.size() == task.phases().size()) {
             if (RuleCheck.broken(task, now).isEmpty()) {
@@ -78,7 +91,9 @@ final class BruteForce {
         }
         for (List<String> set : choices.get(now.size())) {
             now.add(set);
-            tryAll(now);
+            if (canGoOn(now)) {
+                tryAll(now);
+            }
             now.remove(now.size() - 1);
         }
     }

@@ -76,6 +76,62 @@ final class RandomTasks {
                 kept, candidates, random.nextInt(3), taught, before, before.isEmpty() ? 0 : random.nextInt(2), wants);
     }
 
+    /**
+     * So little to cover that most programs leave nothing open but positions, and many drills that need another one first.
+     *
+     * @param phases 2 to 4
+     */
+    static BuildTask undemanding(long seed, int phases, int drills) {
+        Random random = new Random(seed);
+        List<BuildTask.PhaseTask> phaseTasks = new ArrayList<>();
+        Set<String> kept = random.nextInt(5) == 0 ? Set.of("drill-0", "drill-2", "drill-5") : Set.of();
+        for (int p = 0; p < phases; p++) {
+            List<BuildTask.GoalTarget> targets = List.of(
+                    new BuildTask.GoalTarget("goal-0", 1 + random.nextInt(3), random.nextInt(3)),
+                    new BuildTask.GoalTarget("goal-1", 1 + random.nextInt(3), random.nextInt(2)));
+            int target = 2 + random.nextInt(4);
+            phaseTasks.add(new BuildTask.PhaseTask(
+                    "phase-" + p, targets, 2, 3 + random.nextInt(2), target, target + 6, 1 + random.nextInt(3), kept));
+        }
+        List<BuildTask.Candidate> candidates = new ArrayList<>();
+        for (int d = 0; d < drills; d++) {
+            int goal = random.nextInt(2); // mostly practised in other positions than the other one
+            Map<Integer, BuildTask.Option> options = new TreeMap<>();
+            int first = random.nextInt(phases);
+            int last = Math.min(phases - 1, first + random.nextInt(phases));
+            for (int p = first; p <= last; p++) {
+                int fewest = 1 + random.nextInt(2);
+                options.put(p, new BuildTask.Option(fewest, fewest + random.nextInt(4), random.nextInt(4) == 0));
+            }
+            Set<String> prerequisites = random.nextInt(4) == 0 ? Set.of("drill-" + random.nextInt(drills)) : Set.of();
+            candidates.add(new BuildTask.Candidate(
+                    "drill-" + d,
+                    "family-" + random.nextInt(Math.max(3, 2 * drills / 3)),
+                    1 + random.nextInt(3),
+                    POSITIONS.get(2 * goal + random.nextInt(3)),
+                    random.nextBoolean() ? Set.of() : Set.of(EQUIPMENT.get(random.nextInt(3))),
+                    Map.of("goal-" + goal, 1 + random.nextInt(3)),
+                    prerequisites.contains("drill-" + d) ? Set.of() : prerequisites,
+                    random.nextInt(15) == 0,
+                    options));
+        }
+        Set<String> before = random.nextInt(4) == 0 ? Set.of("drill-0", "drill-3", "drill-4") : Set.of();
+        List<BuildTask.Want> wants = new ArrayList<>();
+        if (random.nextInt(4) == 0) {
+            wants.add(new BuildTask.Want(
+                    "drill-" + random.nextInt(drills),
+                    random.nextBoolean() ? java.util.Optional.empty() : java.util.Optional.of(random.nextInt(phases))));
+        }
+        return new BuildTask(
+                phaseTasks,
+                candidates,
+                random.nextInt(random.nextInt(8) == 0 ? 4 : 3),
+                random.nextInt(4) == 0 ? Set.of("drill-1") : Set.of(),
+                before,
+                before.isEmpty() ? 0 : random.nextInt(2),
+                wants);
+    }
+
     /** As many drills as asked, four phases and twelve goals like the real ones. */
     static BuildTask large(long seed, int drills) {
         Random random = new Random(seed);

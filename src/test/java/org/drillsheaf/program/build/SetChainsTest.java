@@ -1,0 +1,205 @@
+package org.drillsheaf.program.build;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+
+/** The lists of all choices against trying everything, and against the tree, which does without them. */
+class SetChainsTest {
+    private static final Objective OBJECTIVE = new Objective(List.of(Level.values()));
+    /** One search of a phase for all its choices, however few sets of drills it can share. */
+    private static final Listing AT_ONCE = new Listing(100, Long.MAX_VALUE, Integer.MAX_VALUE, 1);
+
+    private static final Listing SET_BY_SET = new Listing(100, Long.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE);
+
+    @Test
+    void belowAnyLimitTheListsFindWhatTryingEverythingFinds() {
+        int listed = 0;
+        int found = 0;
+        int answers = 0;
+        for (long seed = 0; seed < 500; seed++) {
+            BuildTask task = small(seed);
+            Optional<BruteForce.Found> expected = BruteForce.best(task, OBJECTIVE);
+            long best = expected.map(BruteForce.Found::value).orElse(Long.MAX_VALUE);
+            Question question = new Question(task);
+            for (long limit : question.limits(best)) {
+                for (Listing listing : List.of(AT_ONCE, SET_BY_SET)) {
+                    SearchResult result = question.listed(limit, listing);
+                    String what = "seed " + seed + " below " + Valuation.unpacked(limit, OBJECTIVE) + ", " + listing;
+                    listed++;
+                    assertThat(result.capped()).as(what).isFalse();
+                    assertThat(result.found()).as(what).isEqualTo(best < limit);
+                    if (result.found()) {
+                        found++;
+                        assertThat(result.value()).as(what).isEqualTo(best);
+                        List<List<String>> drills = question.ids(result);
+                        assertThat(RuleCheck.broken(task, drills)).as(what).isEmpty();
+                        assertThat(Valuation.of(task, drills).packed(OBJECTIVE))
+                                .as(what)
+                                .isEqualTo(best);
+                    } else {
+                        assertThat(result.bound()).as(what).isBetween(limit, best);
+                    }
+                }
+            }
+            Answer answer = new ExactBuilder(OBJECTIVE, ExactBuilder.USUAL_STEPS).solve(task);
+            assertThat(answer.found()).as("seed %d", seed).isEqualTo(expected.isPresent());
+            if (expected.isPresent()) {
+                answers++;
+                assertThat(answer.value()).as("seed %d", seed).isEqualTo(best);
+                assertThat(answer.drills())
+                        .as("seed %d", seed)
+                        .isEqualTo(expected.get().drills());
+            }
+        }
+        assertThat(listed).as("limits at which the lists were asked").isGreaterThan(4_000);
+        assertThat(found).as("limits below which they found a program").isBetween(500, listed - 500);
+        assertThat(answers).as("tasks that have an answer").isBetween(100, 400);
+    }
+
+    /** The first phase needs two positions alone. A third one there, for a drill that is needed first, is one change more and not two. */
+    @Test
+    void aDrillThatIsNeededFirstMayTakeAThirdPosition() {
+        List<BuildTask.PhaseTask> phases = List.of(
+                phase(new BuildTask.GoalTarget("left", 1, 2), new BuildTask.GoalTarget("right", 1, 2)),
+                phase(new BuildTask.GoalTarget("both", 1, 3)));
+        List<BuildTask.Candidate> drills = List.of(
+                drill("lies-left", "supine", Set.of(), Map.of("left", 2), Set.of(), 0),
+                drill("lies-right", "prone", Set.of(), Map.of("right", 2), Set.of(), 0),
+                drill("needed-first", "standing", Set.of(), Map.of(), Set.of(), 0),
+                drill("needs-it", "standing", Set.of(), Map.of("both", 3), Set.of("needed-first"), 1),
+                drill("sits-with-a-band", "seated", Set.of("band"), Map.of("both", 2), Set.of(), 1),
+                drill("kneels-with-a-band", "kneeling", Set.of("band"), Map.of("both", 2), Set.of(), 1));
+        BuildTask task = new BuildTask(phases, drills, 0, Set.of(), Set.of(), 0, List.of());
+
+        Answer answer = new ExactBuilder(OBJECTIVE, ExactBuilder.USUAL_STEPS).solve(task);
+
+        assertThat(answer.drills())
+                .containsExactly(List.of("lies-left", "lies-right", "needed-first"), List.of("needs-it"));
+        assertThat(answer.kind()).isEqualTo(Answer.Kind.BEST);
+    }
+
+    private static BuildTask.PhaseTask phase(BuildTask.GoalTarget... goals) {
+        return new BuildTask.PhaseTask("phase", List.of(goals), 1, 3, 1, 9, 3, Set.of());
+    }
+
+    private static BuildTask.Candidate drill(
+            String id,
+            String position,
+            Set<String> equipment,
+            Map<String, Integer> strengths,
+            Set<String> prerequisites,
+            int phase) {
+        Map<Integer, BuildTask.Option> options = Map.of(phase, new BuildTask.Option(1, 3, false));
+        return new BuildTask.Candidate(id, id, 1, position, equipment, strengths, prerequisites, false, options);
+    }
+
+    @Test
+    void listsAndTreeProveTheSameOverFourPhases() {
+        int listed = 0;
+        for (long seed = 0; seed < 50; seed++) {
+            BuildTask task = RandomTasks.undemanding(seed, 4, 20);
+            Question question = new Question(task);
+            SearchResult tree = question.searched(Listing.NEVER);
+            for (Listing listing : List.of(AT_ONCE, SET_BY_SET)) {
+                SearchResult lists = question.searched(listing);
+                assertThat(lists.value()).as("seed %d, %s", seed, listing).isEqualTo(tree.value());
+            }
+            for (long limit : question.limits(tree.value())) {
+                listed++;
+                assertThat(question.listed(limit, SET_BY_SET).value())
+                        .as("seed %d below %s", seed, Valuation.unpacked(limit, OBJECTIVE))
+                        .isEqualTo(tree.value() < limit ? tree.value() : Long.MAX_VALUE);
+            }
+        }
+        assertThat(listed).as("limits at which the lists were asked").isGreaterThan(300);
+    }
+
+    /** Whether the lists end early because of their steps or because of their length, the tree then goes on to the same answer. */
+    @Test
+    void listsThatAreCutShortChangeNothing() {
+        for (long seed = 0; seed < 60; seed++) {
+            Question question = new Question(RandomTasks.undemanding(seed, 3, 14));
+            long best = question.searched(Listing.NEVER).value();
+            for (int most = 1; most < 2_000; most *= 3) {
+                SearchResult fewSteps = question.searched(new Listing(100, most, Integer.MAX_VALUE, 2));
+                SearchResult fewChoices = question.searched(new Listing(100, Long.MAX_VALUE, most, 2));
+                assertThat(fewSteps.capped()).isFalse();
+                assertThat(fewSteps.value()).as("seed %d, %d steps", seed, most).isEqualTo(best);
+                assertThat(fewChoices.value())
+                        .as("seed %d, %d choices", seed, most)
+                        .isEqualTo(best);
+            }
+        }
+    }
+
+    private static BuildTask small(long seed) {
+        return RandomTasks.undemanding(seed, seed % 4 == 0 ? 2 : 3, 8 + (int) (seed % 4));
+    }
+
+    /** One task, and what is asked about it. */
+    private static final class Question {
+        private final Model model;
+        private final Tally tally = new Tally(Long.MAX_VALUE, () -> false);
+        private final PhaseMemo memo;
+        private final Optional<Node> root;
+        private final long[] alone;
+
+        Question(BuildTask task) {
+            model = new Model(task);
+            memo = new PhaseMemo(model, OBJECTIVE, tally);
+            root = new ProgramSearch(model, OBJECTIVE, memo, tally, Long.MAX_VALUE).root();
+            alone = new long[model.phases.size()];
+            for (int p = 0; p < alone.length && root.isPresent(); p++) {
+                Node all = root.get();
+                alone[p] = memo.solve(p, PhaseMemo.ANY, all.forced[p], all.forbidden[p], Long.MAX_VALUE)
+                        .value();
+            }
+        }
+
+        /** Those at which the lists may be asked: near ones, far ones, and those at the best value. */
+        TreeSet<Long> limits(long best) {
+            TreeSet<Long> limits = new TreeSet<>();
+            long sum = 0;
+            for (long one : alone) {
+                if (one == Long.MAX_VALUE || root.isEmpty()) {
+                    return limits;
+                }
+                sum += one;
+            }
+            for (Level level : List.of(Level.EQUIPMENT, Level.REPEATS, Level.POSITIONS)) {
+                for (int more = 1; more <= 4; more++) {
+                    limits.add(sum + OBJECTIVE.one(level, more));
+                }
+            }
+            limits.add(best);
+            limits.add(best == Long.MAX_VALUE ? best : best + 1);
+            limits.removeIf(limit -> !sets(limit).isWorthwhile());
+            return limits;
+        }
+
+        private PositionSets sets(long limit) {
+            return new PositionSets(model, memo, OBJECTIVE, root.orElseThrow(), alone, limit);
+        }
+
+        SearchResult listed(long limit, Listing listing) {
+            Node all = root.orElseThrow();
+            Supports supports = new Supports(model, OBJECTIVE, all, tally, alone);
+            return new SetChains(model, OBJECTIVE, all, sets(limit), supports, alone, limit, tally, listing).search();
+        }
+
+        /** The whole search. */
+        SearchResult searched(Listing listing) {
+            return new ProgramSearch(model, OBJECTIVE, memo, tally, Long.MAX_VALUE, listing).run();
+        }
+
+        List<List<String>> ids(SearchResult result) {
+            return result.drills().stream().map(model::ids).toList();
+        }
+    }
+}
