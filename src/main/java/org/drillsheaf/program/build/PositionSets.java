@@ -66,6 +66,9 @@ final class PositionSets {
             costs.add(new HashMap<>());
             int most = changes - least + objective.unpack(alone[p], Level.POSITIONS) + 1;
             List<Long> here = new ArrayList<>();
+            if (model.phases.get(p).task.fewest() == 0) {
+                here.add(0L);
+            }
             subsets(offered(p), 0, most, here);
             sets.add(here.stream().mapToLong(Long::longValue).toArray());
         }
@@ -147,6 +150,7 @@ final class PositionSets {
 
     /** What all choices of the phase that use exactly these positions cost at least, as far as positions say. */
     long using(int phase, long set) {
-        return objective.above(Level.POSITIONS, alone[phase]) + objective.one(Level.POSITIONS, Long.bitCount(set) - 1);
+        return objective.above(Level.POSITIONS, alone[phase])
+                + objective.one(Level.POSITIONS, Math.max(0, Long.bitCount(set) - 1));
     }
 }

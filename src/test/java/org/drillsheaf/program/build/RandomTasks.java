@@ -89,9 +89,11 @@ final class RandomTasks {
             List<BuildTask.GoalTarget> targets = List.of(
                     new BuildTask.GoalTarget("goal-0", 1 + random.nextInt(3), random.nextInt(3)),
                     new BuildTask.GoalTarget("goal-1", 1 + random.nextInt(3), random.nextInt(2)));
-            int target = 2 + random.nextInt(4);
+            int fewest = random.nextInt(6) == 0 ? 0 : 2;
+            int most = 3 + random.nextInt(2);
+            int target = random.nextInt(5);
             phaseTasks.add(new BuildTask.PhaseTask(
-                    "phase-" + p, targets, 2, 3 + random.nextInt(2), target, target + 6, 1 + random.nextInt(3), kept));
+                    "phase-" + p, targets, fewest, most, target, target + 6, 1 + random.nextInt(3), kept));
         }
         List<BuildTask.Candidate> candidates = new ArrayList<>();
         for (int d = 0; d < drills; d++) {
