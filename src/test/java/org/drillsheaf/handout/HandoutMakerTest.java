@@ -56,6 +56,15 @@ class HandoutMakerTest {
     }
 
     @Test
+    void whenToStopADrillReadsAsOneSentence() {
+        ClientHandout hum = make(SamplePrograms.order("en", Paper.A4, false, List.of("sit-hum")));
+
+        assertThat(hum.drills().get(0).stop()).containsExactly("You feel dizzy or your lips tingle.");
+        byte[] pdf = PRINTER.print(hum, new Problems()).orElseThrow();
+        assertThat(PdfProof.text(pdf)).contains("Stop this drill if you feel dizzy or your lips tingle.");
+    }
+
+    @Test
     void pictureTellsInWordsWhatItsKeysShow() {
         DrillBlock.Group move = HANDOUT.drills().get(0).groups().get(1);
 
