@@ -3,24 +3,32 @@ package org.drillsheaf.program.build;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 
 /** Tries every program of a small task. */
 final class BruteForce {
     private final BuildTask task;
     private final Objective objective;
+    private final BiConsumer<List<List<String>>, Long> each;
     private final List<List<List<String>>> choices = new ArrayList<>();
     private long best = Long.MAX_VALUE;
     private List<List<String>> bestDrills = List.of();
 
-    private BruteForce(BuildTask task, Objective objective) {
+    private BruteForce(BuildTask task, Objective objective, BiConsumer<List<List<String>>, Long> each) {
         this.task = task;
         this.objective = objective;
+        this.each = each;
     }
 
     record Found(long value, List<List<String>> drills) {}
 
     static Optional<Found> best(BuildTask task, Objective objective) {
-        BruteForce force = new BruteForce(task, objective);
+        return best(task, objective, (program, value) -> {});
+    }
+
+    /** @param each gets every program that holds all rules, with its packed value */
+    static Optional<Found> best(BuildTask task, Objective objective, BiConsumer<List<List<String>>, Long> each) {
+        BruteForce force = new BruteForce(task, objective, each);
         for (int p = 0; p < task.phases().size(); p++) {
             force.choices.add(force.choices(p));
         }
@@ -67,21 +75,26 @@ final class BruteForce {
 
     /** Every rule but the wants is settled by a phase and those before it: what breaks one there is not gone on with. */
     private boolean canGoOn(List<List<String>> now) {
-        BuildTask begun = new BuildTask(
-                task.phases().subList(0, now.size()),
+        return RuleCheck.broken(begun(task, now.size()), now).isEmpty();
+    }
+
+    /** The task of the first phases only, without wants. */
+    static BuildTask begun(BuildTask task, int phases) {
+        return new BuildTask(
+                task.phases().subList(0, phases),
                 task.candidates(),
                 task.carried(),
                 task.taught(),
                 task.before(),
                 task.carriedBefore(),
                 List.of());
-        return RuleCheck.broken(begun, now).isEmpty();
     }
 
     private void tryAll(List<List<String>> now) {
         if (now.size() == task.phases().size()) {
             if (RuleCheck.broken(task, now).isEmpty()) {
                 long value = Valuation.of(task, now).packed(objective);
+                each.accept(now, value);
                 if (value < best) { // lists come in order, so the first of equals is the smallest
                     best = value;
                     bestDrills = List.copyOf(now);

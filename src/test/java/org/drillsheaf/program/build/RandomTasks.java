@@ -105,7 +105,11 @@ final class RandomTasks {
                 int fewest = 1 + random.nextInt(2);
                 options.put(p, new BuildTask.Option(fewest, fewest + random.nextInt(4), random.nextInt(4) == 0));
             }
-            Set<String> prerequisites = random.nextInt(4) == 0 ? Set.of("drill-" + random.nextInt(drills)) : Set.of();
+            Set<String> prerequisites = new TreeSet<>();
+            for (int k = random.nextInt(4) == 0 ? 1 + random.nextInt(2) : 0; k > 0; k--) {
+                prerequisites.add("drill-" + random.nextInt(drills));
+            }
+            prerequisites.remove("drill-" + d);
             candidates.add(new BuildTask.Candidate(
                     "drill-" + d,
                     "family-" + random.nextInt(Math.max(3, 2 * drills / 3)),
@@ -113,7 +117,7 @@ final class RandomTasks {
                     POSITIONS.get(2 * goal + random.nextInt(3)),
                     random.nextBoolean() ? Set.of() : Set.of(EQUIPMENT.get(random.nextInt(3))),
                     Map.of("goal-" + goal, 1 + random.nextInt(3)),
-                    prerequisites.contains("drill-" + d) ? Set.of() : prerequisites,
+                    prerequisites,
                     random.nextInt(15) == 0,
                     options));
         }

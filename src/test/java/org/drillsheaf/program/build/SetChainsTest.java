@@ -62,6 +62,38 @@ class SetChainsTest {
         assertThat(answers).as("tasks that have an answer").isBetween(100, 400);
     }
 
+    /** In every program there is, the phases before one cost at least what is said of what that one holds. */
+    @Test
+    void whatADrillNeedsFirstIsNeverSaidToCostMoreThanItDoes() {
+        int[] said = new int[1];
+        for (long seed = 1_000; seed < 1_150; seed++) {
+            BuildTask task = RandomTasks.undemanding(seed, 3, 10);
+            Question question = new Question(task);
+            if (question.root.isEmpty()) {
+                continue;
+            }
+            String what = "seed " + seed;
+            Supports supports = question.supports();
+            BruteForce.best(task, OBJECTIVE, (program, value) -> {
+                for (int p = 1; p < program.size(); p++) {
+                    Valuation before = Valuation.of(BruteForce.begun(task, p), program.subList(0, p));
+                    long more = before.packed(OBJECTIVE) - OBJECTIVE.one(Level.REPEATS, before.repeats());
+                    for (int q = 0; q < p; q++) {
+                        more -= question.alone[q];
+                    }
+                    for (int far = 1; far <= 3; far++) {
+                        long least = supports.cost(p, question.numbers(program.get(p)), far);
+                        said[0] += least > 0 ? 1 : 0;
+                        if (least > more) {
+                            assertThat(least).as(what + " " + program).isLessThanOrEqualTo(more);
+                        }
+                    }
+                }
+            });
+        }
+        assertThat(said[0]).as("times that something was said to cost more").isGreaterThan(1_000);
+    }
+
     /** The first phase needs two positions alone. A third one there, for a drill that is needed first, is one change more and not two. */
     @Test
     void aDrillThatIsNeededFirstMayTakeAThirdPosition() {
@@ -187,9 +219,18 @@ class SetChainsTest {
         }
 
         SearchResult listed(long limit, Listing listing) {
-            Node all = root.orElseThrow();
-            Supports supports = new Supports(model, OBJECTIVE, all, tally, alone);
-            return new SetChains(model, OBJECTIVE, all, sets(limit), supports, alone, limit, tally, listing).search();
+            return new SetChains(
+                            model, OBJECTIVE, root.orElseThrow(), sets(limit), supports(), alone, limit, tally, listing)
+                    .search();
+        }
+
+        Supports supports() {
+            return new Supports(model, OBJECTIVE, root.orElseThrow(), tally, alone);
+        }
+
+        Choice numbers(List<String> ids) {
+            return Choice.of(
+                    ids.stream().mapToInt(id -> model.number(id).orElseThrow()).toArray());
         }
 
         /** The whole search. */
