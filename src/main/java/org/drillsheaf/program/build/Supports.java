@@ -8,6 +8,9 @@ import java.util.Map;
 /**
  * How many positions more the earlier phases need when a drill stands in a phase, because what it needs first must stand in one of
  * them. Up to {@link #MOST}, and where the phase has no more alone. Not safe for several threads.
+ *
+ * <p>Never too much: of several needs only the one that costs most counts, since one session may see to all of them; a session that holds
+ * what is needed and is worse in what counts more than positions costs more than any number of these.
  */
 final class Supports {
     /** More positions than this are not told apart. */

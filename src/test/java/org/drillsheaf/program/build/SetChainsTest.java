@@ -12,6 +12,9 @@ import org.junit.jupiter.api.Test;
 /** The lists of all choices against trying everything, and against the tree, which does without them. */
 class SetChainsTest {
     private static final Objective OBJECTIVE = new Objective(List.of(Level.values()));
+    /** Positions and things before what is otherwise counted first. */
+    private static final Objective OTHER = new Objective(
+            List.of(Level.COVERAGE, Level.POSITIONS, Level.EQUIPMENT, Level.MINUTES, Level.REPEATS, Level.CHANGES));
     /** One search of a phase for all its choices, however few sets of drills it can share. */
     private static final Listing AT_ONCE = new Listing(100, Long.MAX_VALUE, Integer.MAX_VALUE, 1);
 
@@ -24,13 +27,14 @@ class SetChainsTest {
         int answers = 0;
         for (long seed = 0; seed < 500; seed++) {
             BuildTask task = small(seed);
-            Optional<BruteForce.Found> expected = BruteForce.best(task, OBJECTIVE);
+            Objective order = seed % 3 == 0 ? OTHER : OBJECTIVE;
+            Optional<BruteForce.Found> expected = BruteForce.best(task, order);
             long best = expected.map(BruteForce.Found::value).orElse(Long.MAX_VALUE);
-            Question question = new Question(task);
+            Question question = new Question(task, order);
             for (long limit : question.limits(best)) {
                 for (Listing listing : List.of(AT_ONCE, SET_BY_SET)) {
                     SearchResult result = question.listed(limit, listing);
-                    String what = "seed " + seed + " below " + Valuation.unpacked(limit, OBJECTIVE) + ", " + listing;
+                    String what = "seed " + seed + " below " + Valuation.unpacked(limit, order) + ", " + listing;
                     listed++;
                     assertThat(result.capped()).as(what).isFalse();
                     assertThat(result.found()).as(what).isEqualTo(best < limit);
@@ -39,7 +43,7 @@ class SetChainsTest {
                         assertThat(result.value()).as(what).isEqualTo(best);
                         List<List<String>> drills = question.ids(result);
                         assertThat(RuleCheck.broken(task, drills)).as(what).isEmpty();
-                        assertThat(Valuation.of(task, drills).packed(OBJECTIVE))
+                        assertThat(Valuation.of(task, drills).packed(order))
                                 .as(what)
                                 .isEqualTo(best);
                     } else {
@@ -47,7 +51,7 @@ class SetChainsTest {
                     }
                 }
             }
-            Answer answer = new ExactBuilder(OBJECTIVE, ExactBuilder.USUAL_STEPS).solve(task);
+            Answer answer = new ExactBuilder(order, ExactBuilder.USUAL_STEPS).solve(task);
             assertThat(answer.found()).as("seed %d", seed).isEqualTo(expected.isPresent());
             if (expected.isPresent()) {
                 answers++;
@@ -176,6 +180,7 @@ class SetChainsTest {
 
     /** One task, and what is asked about it. */
     private static final class Question {
+        private final Objective objective;
         private final Model model;
         private final Tally tally = new Tally(Long.MAX_VALUE, () -> false);
         private final PhaseMemo memo;
@@ -183,9 +188,14 @@ class SetChainsTest {
         private final long[] alone;
 
         Question(BuildTask task) {
+            this(task, OBJECTIVE);
+        }
+
+        Question(BuildTask task, Objective objective) {
+            this.objective = objective;
             model = new Model(task);
-            memo = new PhaseMemo(model, OBJECTIVE, tally);
-            root = new ProgramSearch(model, OBJECTIVE, memo, tally, Long.MAX_VALUE).root();
+            memo = new PhaseMemo(model, objective, tally);
+            root = new ProgramSearch(model, objective, memo, tally, Long.MAX_VALUE).root();
             alone = new long[model.phases.size()];
             for (int p = 0; p < alone.length && root.isPresent(); p++) {
                 Node all = root.get();
@@ -205,8 +215,8 @@ class SetChainsTest {
                 sum += one;
             }
             for (int more = 1; more <= 4; more++) {
-                limits.add(sum + OBJECTIVE.one(Level.POSITIONS, more));
-                limits.add(sum + OBJECTIVE.one(Level.POSITIONS, more - 1) + OBJECTIVE.one(Level.EQUIPMENT, 2));
+                limits.add(sum + objective.one(Level.POSITIONS, more));
+                limits.add(sum + objective.one(Level.POSITIONS, more - 1) + objective.one(Level.EQUIPMENT, 2));
             }
             limits.add(best);
             limits.add(best == Long.MAX_VALUE ? best : best + 1);
@@ -215,17 +225,17 @@ class SetChainsTest {
         }
 
         private PositionSets sets(long limit) {
-            return new PositionSets(model, memo, OBJECTIVE, root.orElseThrow(), alone, limit);
+            return new PositionSets(model, memo, objective, root.orElseThrow(), alone, limit);
         }
 
         SearchResult listed(long limit, Listing listing) {
             return new SetChains(
-                            model, OBJECTIVE, root.orElseThrow(), sets(limit), supports(), alone, limit, tally, listing)
+                            model, objective, root.orElseThrow(), sets(limit), supports(), alone, limit, tally, listing)
                     .search();
         }
 
         Supports supports() {
-            return new Supports(model, OBJECTIVE, root.orElseThrow(), tally, alone);
+            return new Supports(model, objective, root.orElseThrow(), tally, alone);
         }
 
         Choice numbers(List<String> ids) {
@@ -235,7 +245,7 @@ class SetChainsTest {
 
         /** The whole search. */
         SearchResult searched(Listing listing) {
-            return new ProgramSearch(model, OBJECTIVE, memo, tally, Long.MAX_VALUE, listing).run();
+            return new ProgramSearch(model, objective, memo, tally, Long.MAX_VALUE, listing).run();
         }
 
         List<List<String>> ids(SearchResult result) {
