@@ -17,19 +17,21 @@ public final class ExactBuilder {
     private final Objective objective;
     private final long mostSteps;
     private final BooleanSupplier stopAsked;
+    private final Listing listing;
 
     /**
      * @param mostSteps how often a drill may be weighed for a partial choice; then the best program found so far is given, with
      *     its distance from the bound
      */
     public ExactBuilder(Objective objective, long mostSteps) {
-        this(objective, mostSteps, () -> false);
+        this(objective, mostSteps, () -> false, Listing.USUAL);
     }
 
-    private ExactBuilder(Objective objective, long mostSteps, BooleanSupplier stopAsked) {
+    private ExactBuilder(Objective objective, long mostSteps, BooleanSupplier stopAsked, Listing listing) {
         this.objective = objective;
         this.mostSteps = mostSteps;
         this.stopAsked = stopAsked;
+        this.listing = listing;
     }
 
     /**
@@ -38,7 +40,12 @@ public final class ExactBuilder {
      * @param stopAsked looked at every few thousand steps, by the thread that searches; may turn true at any time
      */
     public ExactBuilder stoppedBy(BooleanSupplier stopAsked) {
-        return new ExactBuilder(objective, mostSteps, stopAsked);
+        return new ExactBuilder(objective, mostSteps, stopAsked, listing);
+    }
+
+    /** The same builder, with another rule for when choices are listed. Its answers are the same. */
+    ExactBuilder with(Listing other) {
+        return new ExactBuilder(objective, mostSteps, stopAsked, other);
     }
 
     public Objective objective() {
@@ -88,7 +95,7 @@ public final class ExactBuilder {
             first = FirstProgram.of(model, objective, tally);
             tally.allow(mostSteps);
         }
-        SearchResult result = new ProgramSearch(model, objective, memo, tally, first.value()).run();
+        SearchResult result = new ProgramSearch(model, objective, memo, tally, first.value(), listing).run();
         if (result.capped() && !result.found() && !first.found()) {
             tally.allow(mostSteps);
             first = FirstProgram.of(model, objective, tally);
@@ -107,7 +114,7 @@ public final class ExactBuilder {
         boolean settled = false;
         if (best && breakTies) {
             tally.allow(mostSteps);
-            TieBreak ties = new TieBreak(model, objective, memo, tally, result.value());
+            TieBreak ties = new TieBreak(model, objective, memo, tally, result.value(), listing);
             chosen = ties.first(chosen);
             settled = ties.settled();
         }

@@ -13,14 +13,16 @@ final class TieBreak {
     private final PhaseMemo memo;
     private final Tally tally;
     private final long value;
+    private final Listing listing;
     private boolean settled = true;
 
-    TieBreak(Model model, Objective objective, PhaseMemo memo, Tally tally, long value) {
+    TieBreak(Model model, Objective objective, PhaseMemo memo, Tally tally, long value, Listing listing) {
         this.model = model;
         this.objective = objective;
         this.memo = memo;
         this.tally = tally;
         this.value = value;
+        this.listing = listing;
     }
 
     /** Whether every question was answered; if not, the program given is as good, but perhaps not the first by name. */
@@ -91,6 +93,6 @@ final class TieBreak {
     }
 
     private ProgramSearch search() {
-        return new ProgramSearch(model, objective, memo, tally, value + 1);
+        return new ProgramSearch(model, objective, memo, tally, value + 1, listing);
     }
 }

@@ -16,9 +16,9 @@ class SetChainsTest {
     private static final Objective OTHER = new Objective(
             List.of(Level.COVERAGE, Level.POSITIONS, Level.EQUIPMENT, Level.MINUTES, Level.REPEATS, Level.CHANGES));
     /** One search of a phase for all its choices, however few sets of drills it can share. */
-    private static final Listing AT_ONCE = new Listing(100, Long.MAX_VALUE, Integer.MAX_VALUE, 1);
+    private static final Listing AT_ONCE = new Listing(0, 100, Long.MAX_VALUE, Integer.MAX_VALUE, 1);
 
-    private static final Listing SET_BY_SET = new Listing(100, Long.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE);
+    private static final Listing SET_BY_SET = new Listing(0, 100, Long.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE);
 
     @Test
     void belowAnyLimitTheListsFindWhatTryingEverythingFinds() {
@@ -51,7 +51,9 @@ class SetChainsTest {
                     }
                 }
             }
-            Answer answer = new ExactBuilder(order, ExactBuilder.USUAL_STEPS).solve(task);
+            Answer answer = new ExactBuilder(order, ExactBuilder.USUAL_STEPS)
+                    .with(AT_ONCE)
+                    .solve(task);
             assertThat(answer.found()).as("seed %d", seed).isEqualTo(expected.isPresent());
             if (expected.isPresent()) {
                 answers++;
@@ -113,7 +115,9 @@ class SetChainsTest {
                 drill("kneels-with-a-band", "kneeling", Set.of("band"), Map.of("both", 2), Set.of(), 1));
         BuildTask task = new BuildTask(phases, drills, 0, Set.of(), Set.of(), 0, List.of());
 
-        Answer answer = new ExactBuilder(OBJECTIVE, ExactBuilder.USUAL_STEPS).solve(task);
+        Answer answer = new ExactBuilder(OBJECTIVE, ExactBuilder.USUAL_STEPS)
+                .with(AT_ONCE)
+                .solve(task);
 
         assertThat(answer.drills())
                 .containsExactly(List.of("lies-left", "lies-right", "needed-first"), List.of("needs-it"));
@@ -163,8 +167,8 @@ class SetChainsTest {
             Question question = new Question(RandomTasks.undemanding(seed, 3, 14));
             long best = question.searched(Listing.NEVER).value();
             for (int most = 1; most < 2_000; most *= 8) {
-                SearchResult fewSteps = question.searched(new Listing(100, most, Integer.MAX_VALUE, 2));
-                SearchResult fewChoices = question.searched(new Listing(100, Long.MAX_VALUE, most, 2));
+                SearchResult fewSteps = question.searched(new Listing(0, 100, most, Integer.MAX_VALUE, 2));
+                SearchResult fewChoices = question.searched(new Listing(0, 100, Long.MAX_VALUE, most, 2));
                 assertThat(fewSteps.capped()).isFalse();
                 assertThat(fewSteps.value()).as("seed %d, %d steps", seed, most).isEqualTo(best);
                 assertThat(fewChoices.value())
