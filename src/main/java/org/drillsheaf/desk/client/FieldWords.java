@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.drillsheaf.Side;
 import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.desk.words.Words;
@@ -36,7 +38,7 @@ record FieldWords(Words words, Knowledge knowledge) {
     String name(PartKey part, String path) {
         Optional<MovementTest> test = test(path);
         if (test.isPresent()) {
-            return trade().test(test.get()) + place(test.get(), path);
+            return place(test.get(), path);
         }
         String[] steps = path.split("/");
         if (path.startsWith("/safety/")) {
@@ -58,13 +60,12 @@ record FieldWords(Words words, Knowledge knowledge) {
                 : path.substring(1).replace('/', ' ');
     }
 
-    /** Which of the values of a test. */
+    /** A value of a test by its name. */
     private String place(MovementTest test, String path) {
         List<String> steps = List.of(path.split("/"));
         String last = steps.get(steps.size() - 1);
-        String side = steps.contains("left")
-                ? ", " + words.text("side.left")
-                : steps.contains("right") ? ", " + words.text("side.right") : "";
+        Optional<Side> side =
+                Stream.of(Side.values()).filter(s -> steps.contains(s.id())).findFirst();
         String part = test.norm() instanceof Norm.Pair pair
                 ? pair.parts().stream()
                         .filter(p -> p.id().equals(last))
@@ -73,7 +74,7 @@ record FieldWords(Words words, Knowledge knowledge) {
                         .orElse("")
                 : "";
         String mark = words.has("mark." + last) ? ", " + words.text("mark." + last) : "";
-        return side + part + mark;
+        return trade().test(test, side) + part + mark;
     }
 
     private String question(SafetyQuestion question) {
