@@ -73,7 +73,7 @@ class ClientCaseTest {
     }
 
     private ClientCase open(ClientRecord record) {
-        return open(record, new SameThread());
+        return open(record, new Alone());
     }
 
     private ClientCase open(ClientRecord record, org.drillsheaf.desk.work.Background background) {
@@ -250,6 +250,37 @@ class ClientCaseTest {
                 .isPresent();
         client.undo();
         assertThat(client.visit().get()).isEqualTo(VISIT);
+    }
+
+    /**
+     * Does everything at once, and hears nothing by itself of what another desk saves: the record tells that on a thread of its own,
+     * which in a window comes after what is being done.
+     */
+    private static final class Alone implements org.drillsheaf.desk.work.Background {
+        private final SameThread atOnce = new SameThread();
+
+        @Override
+        public <T> void run(
+                java.util.concurrent.Callable<T> work,
+                java.util.function.Consumer<T> done,
+                java.util.function.Consumer<Exception> failed) {
+            atOnce.run(work, done, failed);
+        }
+
+        @Override
+        public void later(java.time.Duration wait, Runnable then) {
+            atOnce.later(wait, then);
+        }
+
+        @Override
+        public void show(Runnable then) {
+            // what comes from another thread stays away
+        }
+
+        @Override
+        public void close() {
+            // nothing runs
+        }
     }
 
     /** Keeps work until it is asked for, so that something can happen while it waits. */
