@@ -171,6 +171,7 @@ public final class DeskWindow implements FrameView.Actions, Entrance.Door, Lock.
                 words.text(
                         "window.title",
                         java.util.Objects.requireNonNull(workplace).coach()));
+        shown.applyCss(); // the menu hears its keys only once it has its skin; a busy machine may paint late
         shown.ready();
     }
 

@@ -136,7 +136,7 @@ public final class DeskRun implements AutoCloseable {
         }
     }
 
-    /** Waits until something holds. */
+    /** Waits until something holds, and what came with it is laid out. */
     public void until(String what, BooleanSupplier holds) {
         long end = System.currentTimeMillis() + PATIENCE_MILLISECONDS;
         while (!fx(holds::getAsBoolean)) {
@@ -150,6 +150,7 @@ public final class DeskRun implements AutoCloseable {
                 throw new IllegalStateException(e);
             }
         }
+        settle();
     }
 
     /** Waits until a text is to be seen. */
