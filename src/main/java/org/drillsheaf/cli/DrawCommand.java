@@ -47,8 +47,13 @@ final class DrawCommand implements Callable<Integer> {
     /** Dots on an inch of a PNG: enough for print. */
     private static final double PIXELS_PER_MM = 300 / 25.4;
 
-    private static final double A4_WIDTH = 210;
-    private static final double A4_HEIGHT = 297;
+    private static final double SCALE = 60;
+    /** As large as on a handout. */
+    private static final double SHEET_SCALE = 50;
+    /** A4 on its side holds two drills beside each other. */
+    private static final double SHEET_WIDTH = 297;
+
+    private static final double SHEET_HEIGHT = 210;
 
     @CommandLine.Spec
     private CommandSpec spec;
@@ -86,8 +91,8 @@ final class DrawCommand implements Callable<Integer> {
     @Option(
             names = "--scale",
             paramLabel = "<mm>",
-            description = "Millimetres on paper for the height of the body; ${DEFAULT-VALUE} by default.")
-    private double scale = 60;
+            description = "Millimetres on paper for the height of the body; 60 by default, 50 on a sheet.")
+    private @Nullable Double scale;
 
     @Option(names = "--build", paramLabel = "<build>", description = "average, larger or older.")
     private String build = "average";
@@ -130,8 +135,9 @@ final class DrawCommand implements Callable<Integer> {
 
     private DrillPictures.Request request() {
         boolean paper = oneOf("--style", style, List.of("author", "paper")).equals("paper");
-        if (!(scale >= 10 && scale <= 400)) {
-            throw BadInput.because("--scale", scale + " is out of range", "Use 10 to 400 millimetres");
+        double height = scale != null ? scale : sheet ? SHEET_SCALE : SCALE;
+        if (!(height >= 10 && height <= 400)) {
+            throw BadInput.because("--scale", height + " is out of range", "Use 10 to 400 millimetres");
         }
         if (stature != null && !(stature >= 100 && stature <= 230)) {
             throw BadInput.because("--stature", stature + " is out of range", "Use 100 to 230 centimetres");
@@ -152,7 +158,7 @@ final class DrawCommand implements Callable<Integer> {
         return new DrillPictures.Request(
                 Optional.ofNullable(view),
                 frame,
-                paper ? DrawingStyle.paper(scale) : DrawingStyle.author(scale),
+                paper ? DrawingStyle.paper(height) : DrawingStyle.author(height),
                 BodyBuild.valueOf(oneOf("--build", build, builds).toUpperCase(Locale.ROOT)),
                 left,
                 sheet,
@@ -206,11 +212,12 @@ final class DrawCommand implements Callable<Integer> {
             List<Drawing> drawings =
                     result.pictures.stream().map(DrillPictures.Named::drawing).toList();
             if (!drawings.isEmpty()) {
-                entries.add(new ContactSheet.Entry(sources.get(i).name(), drawings));
+                DrawnSource source = sources.get(i);
+                entries.add(new ContactSheet.Entry(source.title(), source.name(), drawings));
             }
         }
         report(problems);
-        List<Drawing> pages = ContactSheet.pages(entries, A4_WIDTH, A4_HEIGHT);
+        List<Drawing> pages = ContactSheet.pages(entries, SHEET_WIDTH, SHEET_HEIGHT);
         writePages(pages, kind);
         spec.commandLine()
                 .getOut()

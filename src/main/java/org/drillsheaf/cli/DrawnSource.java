@@ -16,7 +16,7 @@ import org.drillsheaf.drill.library.LibraryFiles;
  * Something that can be drawn: a drill, the pose of a drill, a single pose, or a movement test.
  *
  * @param file as the user knows it
- * @param name short name for files and captions
+ * @param name short name for files
  * @param isTest whether it is a movement test, whose measured distances are drawn too
  */
 record DrawnSource(String file, String name, YamlNode node, boolean isTest) {
@@ -37,6 +37,15 @@ record DrawnSource(String file, String name, YamlNode node, boolean isTest) {
                         named,
                         "There is no drill of this name in the catalogue, and no movement test",
                         "Ids are the file names in " + folders.catalogue() + " and those in " + folders.tests()));
+    }
+
+    /** The name that a reader knows it by, in English or the first language that there is; its id where it has none. */
+    String title() {
+        return node.get("name")
+                .flatMap(names -> names.text("en").or(() -> names.entries().values().stream()
+                        .flatMap(name -> name.text().stream())
+                        .findFirst()))
+                .orElse(name);
     }
 
     /** Every movement test that has a picture, in the best order of the day. */
