@@ -7,7 +7,7 @@ import org.drillsheaf.desk.setting.DeskSettings;
 /**
  * Photographs the window as it is, into a folder.
  *
- * @param everyLook also dark and large, to be looked through
+ * @param everyLook also dark, large and from right to left, to be looked through
  */
 record Photographer(DeskRun desk, Path out, boolean everyLook) {
     private static final int WIDTH = 1440;
@@ -38,7 +38,7 @@ record Photographer(DeskRun desk, Path out, boolean everyLook) {
         desk.photograph(out.resolve(name + ".png"), WIDTH, HEIGHT);
     }
 
-    /** The page, and if every look is wanted the same page dark, at 200 % and at 250 %. */
+    /** The page, and if every look is wanted the same page dark, at 200 %, at 250 % and from right to left. */
     void inAllLooks(String name) {
         photograph(name);
         if (!everyLook) {
@@ -50,7 +50,9 @@ record Photographer(DeskRun desk, Path out, boolean everyLook) {
         photograph("large-" + name);
         look(s -> s.scaled(250));
         photograph("huge-" + name);
-        look(s -> s.scaled(100));
+        look(s -> s.scaled(100).mirrored(true));
+        photograph("mirrored-" + name);
+        look(s -> s.mirrored(false));
     }
 
     /** Pictures and papers come when they are drawn; a photograph waits for them. */

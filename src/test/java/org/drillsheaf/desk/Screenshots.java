@@ -13,7 +13,7 @@ import org.drillsheaf.store.record.PartKey;
 
 /**
  * Photographs every page of the window, for docs/desk.md. Needs no display. The first argument is the folder; {@code everyday}
- * or {@code rare} takes only a part, {@code every-look} photographs each page also dark and large.
+ * or {@code rare} takes only a part, {@code every-look} photographs each page also dark, large and from right to left.
  */
 public final class Screenshots {
     private final DeskRun desk;

@@ -1,6 +1,5 @@
 package org.drillsheaf.desk.client;
 
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -8,7 +7,6 @@ import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleStringProperty;
@@ -23,41 +21,30 @@ import org.drillsheaf.store.record.Content;
 import org.drillsheaf.store.record.KeptProgram;
 import org.drillsheaf.store.record.PartKey;
 import org.drillsheaf.store.sql.StoreFailure;
-import org.jspecify.annotations.Nullable;
 
 /**
  * One client on the desk: the draft with its history, the chosen visit, what it means, and its saving. What all sheets of the
  * page share. Belongs to the toolkit's thread.
  */
 public final class ClientCase implements AutoCloseable {
-    /** A search that takes longer is shown, with a way to stop it. */
-    private static final Duration LONG = Duration.ofMillis(400);
-
     private final Workplace workplace;
     private final Evaluator evaluator;
     private final History<ClientDraft> history;
     private final Saving saving;
     private final Lane reading;
-    private final Lane building;
-    private final Lane signing;
+    private final ProgramSearch search;
+    private final Signing signing;
     private final Changes.Listening listening;
     private final ReadOnlyObjectWrapper<ClientDraft> draft;
     private final ReadOnlyObjectWrapper<LocalDate> visit;
     private final ReadOnlyObjectWrapper<Optional<Evaluation>> evaluation =
             new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<Optional<Evaluation.Built>> built =
-            new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<Optional<KeptProgram>> kept = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<OpenClash>> clash = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<String>> erasedBy = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final StringProperty news = new SimpleStringProperty("");
-    private final ReadOnlyBooleanWrapper searchIsLong = new ReadOnlyBooleanWrapper();
     private PartKey part;
     /** What was typed last; who works beside the toolkit's thread looks whether it is still wanted. */
     private volatile ClientDraft newest;
-
-    private @Nullable Search search;
-    private @Nullable Compared compared;
 
     /** @param date the visit to open; the client must have it */
     public ClientCase(Workplace workplace, Evaluator evaluator, ClientRecord record, LocalDate date) {
@@ -81,8 +68,8 @@ public final class ClientCase implements AutoCloseable {
         this.part = PartKey.visit(date);
         visit.addListener((of, old, now) -> part = PartKey.visit(now));
         this.reading = new Lane(workplace.background());
-        this.building = new Lane(workplace.background());
-        this.signing = new Lane(workplace.background());
+        this.search = new ProgramSearch(evaluator, workplace.background(), visit, news::set);
+        this.signing = new Signing(workplace, evaluator, first.key(), visit, news::set);
         this.saving = new Saving(
                 workplace.store(),
                 workplace.coach(),
@@ -105,7 +92,7 @@ public final class ClientCase implements AutoCloseable {
             }
         });
         readAgain();
-        lookForKept();
+        signing.look();
         saving.lookForClashes(first.key());
     }
 
@@ -152,12 +139,12 @@ public final class ClientCase implements AutoCloseable {
 
     /** The last program built for the chosen visit; it may be older than the evaluation while the builder works. */
     public ReadOnlyObjectProperty<Optional<Evaluation.Built>> built() {
-        return built.getReadOnlyProperty();
+        return search.built();
     }
 
     /** The newest version of the program in the record. */
     public ReadOnlyObjectProperty<Optional<KeptProgram>> kept() {
-        return kept.getReadOnlyProperty();
+        return signing.kept();
     }
 
     public ReadOnlyObjectProperty<Saving.State> saved() {
@@ -190,9 +177,10 @@ public final class ClientCase implements AutoCloseable {
 
     /** Whether the program stands for what is typed now; not yet while a change is still being read. */
     public boolean isBuiltForNow() {
-        return built.get().isPresent()
+        Optional<Evaluation.Built> built = search.built().get();
+        return built.isPresent()
                 && evaluation.get().isPresent()
-                && built.get().get().of() == evaluation.get().get()
+                && built.get().of() == evaluation.get().get()
                 && evaluation.get().get().draft().equals(draft.get());
     }
 
@@ -263,11 +251,11 @@ public final class ClientCase implements AutoCloseable {
         if (!date.equals(visit.get()) && draft.get().visits().contains(date)) {
             // The day comes last: until then nothing may be taken for what belongs to it.
             evaluation.set(Optional.empty());
-            built.set(Optional.empty());
-            kept.set(Optional.empty());
+            search.forget();
+            signing.forget();
             visit.set(date);
             readAgain();
-            lookForKept();
+            signing.look();
         }
     }
 
@@ -286,9 +274,7 @@ public final class ClientCase implements AutoCloseable {
                     }
                     evaluation.set(Optional.of(result.evaluation));
                     if (result.built.isPresent()) {
-                        overtake();
-                        end(search);
-                        built.set(result.built);
+                        search.take(result.built.get());
                     } else if (result.evaluation.draft().equals(draft.get())) {
                         buildNow(); // a search that is overtaken ends itself
                     }
@@ -302,123 +288,36 @@ public final class ClientCase implements AutoCloseable {
     /** Builds the program for what is typed, unless that is done or under way already. */
     public void buildNow() {
         evaluation.get().filter(Evaluation::mayBuild).ifPresent(now -> {
-            boolean underWay = search != null && search.of == now;
-            if (!isBuiltForNow() && !underWay) {
-                build(now);
+            if (!isBuiltForNow() && !search.isFor(now)) {
+                search.build(now);
             }
         });
     }
 
     /** Ends a search that takes long; the best program found so far comes, and says that it is not proved. */
     public void stopSearch() {
-        if (search != null) {
-            search.stopped = true;
-        }
+        search.stop();
     }
 
     /** Searches again after a stop. */
     public void searchAgain() {
-        evaluation.get().filter(Evaluation::mayBuild).ifPresent(this::build);
-    }
-
-    /** Nobody waits for the program of what was typed before. */
-    private void overtake() {
-        if (search != null) {
-            search.wanted = false;
-            search.stopped = true;
-        }
-    }
-
-    private void build(Evaluation now) {
-        overtake();
-        Search mine = new Search(now);
-        search = mine;
-        workplace.background().later(LONG, () -> searchIsLong.set(search != null));
-        building.run(
-                () -> evaluator.build(now, () -> mine.stopped),
-                result -> {
-                    end(mine);
-                    if (mine.wanted && result.of().date().equals(visit.get())) {
-                        built.set(Optional.of(result));
-                    }
-                },
-                e -> {
-                    end(mine);
-                    news.set(String.valueOf(e.getMessage()));
-                });
-    }
-
-    private void end(@Nullable Search ended) {
-        if (search == ended) {
-            search = null;
-            searchIsLong.set(false);
-        }
+        evaluation.get().filter(Evaluation::mayBuild).ifPresent(search::build);
     }
 
     /** A program is being searched for, and the coach would wonder. */
     public ReadOnlyBooleanProperty searchIsLong() {
-        return searchIsLong.getReadOnlyProperty();
-    }
-
-    /** One search for a program. */
-    private static final class Search {
-        private final Evaluation of;
-        private volatile boolean stopped;
-        private boolean wanted = true;
-
-        Search(Evaluation of) {
-            this.of = of;
-        }
-    }
-
-    private void lookForKept() {
-        UUID client = key();
-        LocalDate date = visit.get();
-        signing.run(
-                () -> workplace.store().programs().newest(client, date),
-                found -> {
-                    if (date.equals(visit.get())) {
-                        kept.set(found);
-                    }
-                },
-                e -> news.set(String.valueOf(e.getMessage())));
+        return search.isLong();
     }
 
     /** Keeps the program as it stands and signs it with the coach's name. */
     public void sign() {
-        Evaluation.Built now = built.get().orElseThrow();
-        signing.run(
-                () -> {
-                    KeptProgram saved = workplace
-                            .store()
-                            .programs()
-                            .save(
-                                    key(),
-                                    now.program().orElseThrow(),
-                                    evaluator.knowledge().catalogue(),
-                                    workplace.coach());
-                    return workplace.store().programs().sign(saved.key(), workplace.coach());
-                },
-                signed -> kept.set(Optional.of(signed)),
-                e -> news.set(String.valueOf(e.getMessage())));
+        signing.sign(search.built().get().flatMap(Evaluation.Built::program).orElseThrow());
     }
 
     /** The signed version of the program, when it is the very one on the desk. */
     public Optional<KeptProgram> signed() {
-        Optional<Evaluation.Built> now = built.get();
-        Optional<KeptProgram> inRecord = kept.get().filter(k -> k.signedBy().isPresent());
-        if (compared == null || !compared.built.equals(now) || !compared.kept.equals(inRecord)) {
-            Optional<KeptProgram> same = inRecord.filter(k -> now.flatMap(Evaluation.Built::program)
-                    .map(org.drillsheaf.program.ProgramYaml::write)
-                    .filter(k.yaml()::equals)
-                    .isPresent());
-            compared = new Compared(now, inRecord, same);
-        }
-        return compared.same;
+        return signing.signed(search.built().get());
     }
-
-    /** The program as text beside the one in the record: asked for several times at every key, so kept until one of them changes. */
-    private record Compared(Optional<Evaluation.Built> built, Optional<KeptProgram> kept, Optional<KeptProgram> same) {}
 
     /** Decides one field of a clash; after the last one it is settled. */
     public void decide(OpenClash.Field field, boolean mine) {

@@ -19,13 +19,12 @@ import org.drillsheaf.client.Paper;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.look.Named;
 import org.drillsheaf.desk.look.Segments;
+import org.drillsheaf.desk.look.StyleClass;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.handout.page.DocumentKind;
 
 /** Which paper it shall be: the document, its language, the size of the sheet and of the print. */
 final class PaperChoices extends VBox {
-    private static final double NOT_NOW = 0.6;
-
     private final Words words;
     private final Consumer<HandoutModel.Choice> chosen;
     private final Map<DocumentKind, RadioButton> kinds = new EnumMap<>(DocumentKind.class);
@@ -104,7 +103,7 @@ final class PaperChoices extends VBox {
             Optional<String> not = notShown.apply(kind);
             button.setAccessibleHelp(not.orElse(null));
             button.setTooltip(not.map(Tooltip::new).orElse(null));
-            button.setOpacity(not.isPresent() ? NOT_NOW : 1);
+            StyleClass.set(button, "not-now", not.isPresent());
         });
     }
 

@@ -143,7 +143,7 @@ final class EntryPanel extends VBox {
         HBox.setHgrow(text, Priority.ALWAYS);
         text.setMinWidth(60);
         HBox row = new HBox(new Well(name, model.client().workplace().pictures().drill(barred.drill(), false)), text);
-        row.getStyleClass().addAll("swap-row", "barred");
+        row.getStyleClass().add("swap-row");
         return row;
     }
 
