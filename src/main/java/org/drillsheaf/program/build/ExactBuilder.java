@@ -107,7 +107,16 @@ public final class ExactBuilder {
         if (!result.found()) {
             Answer.Kind kind = result.capped() ? Answer.Kind.NOT_DECIDED : Answer.Kind.NOTHING_FITS;
             return new Answer(
-                    kind, List.of(), 0, 0, offered, considered, tally.looked, tally.ruledOut, tally.stopped(), false);
+                    kind,
+                    List.of(),
+                    0,
+                    0,
+                    offered,
+                    considered,
+                    tally.looked(),
+                    tally.ruledOut(),
+                    tally.stopped(),
+                    false);
         }
         boolean best = !result.capped();
         List<Choice> chosen = result.drills();
@@ -127,8 +136,8 @@ public final class ExactBuilder {
                 best ? result.value() : Math.min(result.bound(), result.value()),
                 offered,
                 considered,
-                tally.looked,
-                tally.ruledOut,
+                tally.looked(),
+                tally.ruledOut(),
                 tally.stopped(),
                 settled);
     }

@@ -16,6 +16,12 @@ record Listing(int overDrills, int mostDrills, long mostSteps, int mostChoices, 
     /** No lists; for tasks in which nearly every choice is as good as any other. */
     static final Listing NEVER = new Listing(0, -1, 0, 0, 1);
 
+    Listing {
+        if (fewSets < 1) {
+            throw new IllegalArgumentException("fewer sets than one: " + fewSets);
+        }
+    }
+
     boolean isFor(BuildTask task) {
         int drills = task.candidates().size();
         return drills > overDrills && drills <= mostDrills;

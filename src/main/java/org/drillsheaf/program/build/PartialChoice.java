@@ -53,6 +53,15 @@ final class PartialChoice {
         return java.util.Arrays.copyOf(chosen, size);
     }
 
+    /** The drills by their numbers in the task. */
+    Choice taken() {
+        int[] numbers = new int[size];
+        for (int k = 0; k < size; k++) {
+            numbers[k] = model.drill[chosen[k]];
+        }
+        return Choice.of(numbers);
+    }
+
     int shortfall() {
         return shortfall[size];
     }
@@ -104,6 +113,18 @@ final class PartialChoice {
             }
         }
         return sum;
+    }
+
+    /** Puts down in {@link PhaseModel#slots} what each strength for each goal would gain, with these weights. */
+    void fill(int[] table, int[] weights) {
+        int slot = 0;
+        for (int g = 0; g < weights.length; g++) {
+            int open = missing[size][g];
+            int strongest = top[size][g];
+            for (int s = 0; s <= model.strongest; s++) {
+                table[slot++] = weights[g] * Math.min(open, adds(s, strongest));
+            }
+        }
     }
 
     /** Adds what the drill would add to each goal. */

@@ -29,6 +29,11 @@ final class PhaseModel {
     final int[] weight;
     final int[] target;
 
+    /** The largest strength of any drill here for any goal. */
+    final int strongest;
+    /** For each drill and each goal that it serves, the number of the goal times all strengths with zero, plus the strength. */
+    final int[][] slots;
+
     /** How many positions there are. */
     final int positions;
 
@@ -87,6 +92,17 @@ final class PhaseModel {
             }
             goal[i] = served.stream().mapToInt(a -> a[0]).toArray();
             strength[i] = served.stream().mapToInt(a -> a[1]).toArray();
+        }
+        strongest = java.util.Arrays.stream(strength)
+                .flatMapToInt(java.util.Arrays::stream)
+                .max()
+                .orElse(0);
+        slots = new int[n][];
+        for (int i = 0; i < n; i++) {
+            slots[i] = goal[i].clone();
+            for (int k = 0; k < slots[i].length; k++) {
+                slots[i][k] = goal[i][k] * (strongest + 1) + strength[i][k];
+            }
         }
     }
 

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The best choice for one phase alone, exactly. A depth-first search adds one drill after the other and leaves a branch as soon
@@ -17,12 +16,6 @@ import org.jspecify.annotations.Nullable;
  * <p>One object answers one question after the other; not safe for several threads.
  */
 final class PhaseSearch {
-    /** Takes one choice after the other. */
-    interface Taker {
-        /** Whether more are wanted. */
-        boolean take(Choice choice, long value);
-    }
-
     private final PhaseModel model;
     private final Objective objective;
     private final Tally tally;
@@ -35,11 +28,6 @@ final class PhaseSearch {
     private long best;
     private int[] bestChosen = new int[0];
     private boolean found;
-    /** Takes every choice below the limit; null where only the best is asked for. */
-    private @Nullable Taker taker;
-
-    private boolean enough;
-
     private int[] drills = new int[0];
     private int count;
     /** The lowest bound of all that was left out: nothing at all is better when nothing was found. */
@@ -64,8 +52,6 @@ final class PhaseSearch {
         if (!begin(positions, forced, forbidden)) {
             return PhaseAnswer.atLeast(Long.MAX_VALUE);
         }
-        taker = null;
-        enough = false;
         beyond = Math.max(least, at(choice.size()).look(drills, 0, count, Long.MAX_VALUE));
         Limits limits = new Limits(objective, beyond, below);
         boolean bounded = below < Long.MAX_VALUE;
@@ -78,22 +64,6 @@ final class PhaseSearch {
             }
         }
         return found ? new PhaseAnswer(best, chosen(bestChosen)) : PhaseAnswer.atLeast(Math.max(beyond, below));
-    }
-
-    /**
-     * Hands over every choice with a value smaller than {@code below}, until no more are wanted; what all others come to at least,
-     * which says nothing when the steps are used up.
-     */
-    long every(long positions, Choice forced, Choice forbidden, long below, Taker each) {
-        if (!begin(positions, forced, forbidden)) {
-            return Long.MAX_VALUE;
-        }
-        taker = each;
-        enough = false;
-        best = below;
-        beyond = Long.MAX_VALUE;
-        search(drills, 0, count);
-        return beyond;
     }
 
     /** Takes the forced drills and those that may be added; false when the forced ones cannot stand together. */
@@ -148,7 +118,7 @@ final class PhaseSearch {
     }
 
     private void search(int[] drills, int from, int to) {
-        tally.looked++;
+        tally.look();
         tally.weighed(to - from + 1);
         if (tally.spent()) {
             return;
@@ -161,9 +131,7 @@ final class PhaseSearch {
                     Math.max(0, Long.bitCount(choice.positions()) - 1),
                     0,
                     Long.bitCount(choice.equipment()));
-            if (value < best && taker != null) {
-                enough = !taker.take(chosen(choice.drills()), value);
-            } else if (value < best) {
+            if (value < best) {
                 best = value;
                 bestChosen = choice.drills();
                 found = true;
@@ -178,7 +146,7 @@ final class PhaseSearch {
         long least = here.look(drills, from, to, best);
         beyond = Math.min(beyond, Math.min(least < best ? Long.MAX_VALUE : least, here.leftOut()));
         if (least >= best) {
-            tally.ruledOut++;
+            tally.ruleOut();
             return;
         }
         int last = here.order(best);
@@ -187,15 +155,12 @@ final class PhaseSearch {
             long bound = here.boundFrom(i);
             if (bound >= best) {
                 beyond = Math.min(beyond, bound);
-                tally.ruledOut++;
+                tally.ruleOut();
                 return;
             }
             choice.add(here.drill(i));
             search(here.drills(), i + 1, here.count());
             choice.removeLast();
-            if (enough) {
-                return;
-            }
         }
     }
 }

@@ -212,7 +212,7 @@ final class ProgramSearch {
     }
 
     private void leaveOut(long bound) {
-        tally.ruledOut++;
+        tally.ruleOut();
         beyond = Math.min(beyond, bound);
     }
 

@@ -26,7 +26,7 @@ final class SetChains {
     private final Supports supports;
     private final Tally tally;
     private final Listing listing;
-    private final List<PhaseSearch> searches = new ArrayList<>();
+    private final List<EveryChoice> searches = new ArrayList<>();
     private final long[] alone;
     private final long[] before;
     private long sum;
@@ -70,7 +70,7 @@ final class SetChains {
         for (int p = 0; p < alone.length; p++) {
             before[p] = sum;
             sum += alone[p];
-            searches.add(new PhaseSearch(model.phases.get(p), objective, model.families, tally));
+            searches.add(new EveryChoice(model.phases.get(p), objective, model.families, tally));
             made.add(new HashMap<>());
             forbidden.add(new HashMap<>());
         }
@@ -182,19 +182,18 @@ final class SetChains {
         if (list == null) {
             List<ChoiceLists.Listed> all = new ArrayList<>();
             long rest = sum - alone[phase];
-            PhaseModel here = model.phases.get(phase);
             Choice without = without(phase, set);
             long others = searches.get(phase)
-                    .every(
+                    .below(
                             set & node.positions[phase],
+                            set,
                             node.forced[phase].union(ChoiceLists.drills(shared)),
                             without,
+                            Math.max(alone[phase], sets.using(phase, set)),
                             start - rest,
                             (choice, value) -> {
-                                if (used(here, choice) == set) {
-                                    all.add(new ChoiceLists.Listed(choice, value, value));
-                                    size++;
-                                }
+                                all.add(new ChoiceLists.Listed(choice, value, value));
+                                size++;
                                 return size <= listing.mostChoices();
                             });
             leaveOut(others, rest);
@@ -226,13 +225,5 @@ final class SetChains {
     /** How many positions more are too many. */
     private int open(long least, long below) {
         return objective.unpack(below - 1, Level.POSITIONS) - objective.unpack(least, Level.POSITIONS) + 1;
-    }
-
-    private static long used(PhaseModel phase, Choice choice) {
-        long used = 0;
-        for (int i = 0; i < choice.size(); i++) {
-            used |= phase.positionOf(choice.get(i));
-        }
-        return used;
     }
 }

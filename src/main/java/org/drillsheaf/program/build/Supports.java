@@ -19,7 +19,7 @@ final class Supports {
     private final Model model;
     private final Objective objective;
     private final Node node;
-    private final List<PhaseSearch> searches = new ArrayList<>();
+    private final List<EveryChoice> searches = new ArrayList<>();
     private final long[] alone;
     private final Map<Question, Boolean> known = new HashMap<>();
 
@@ -32,7 +32,7 @@ final class Supports {
         this.node = node;
         this.alone = alone;
         for (PhaseModel phase : model.phases) {
-            searches.add(new PhaseSearch(phase, objective, model.families, tally));
+            searches.add(new EveryChoice(phase, objective, model.families, tally));
         }
     }
 
@@ -109,10 +109,12 @@ final class Supports {
         long below = objective.above(Level.POSITIONS, alone[phase]) + objective.one(Level.POSITIONS, changes + 1);
         boolean[] any = new boolean[1];
         searches.get(phase)
-                .every(
+                .below(
                         positions & node.positions[phase],
+                        0,
                         node.forced[phase].with(drill),
                         node.forbidden[phase],
+                        alone[phase],
                         below,
                         (choice, value) -> {
                             any[0] = true;

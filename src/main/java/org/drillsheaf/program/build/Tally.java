@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 final class Tally {
     private static final long BETWEEN_LOOKS = 8_192;
 
-    long looked;
-    long ruledOut;
+    private long looked;
+    private long ruledOut;
     /** Drills weighed, each time one was weighed for a partial choice: the measure of work, the same on every machine. */
     private long steps;
 
@@ -35,6 +35,32 @@ final class Tally {
     /** Counts a part of this work, which may take so many steps and not more than are left of the whole. */
     Tally part(long steps) {
         return new Tally(steps, this);
+    }
+
+    /** A partial choice is looked at. */
+    void look() {
+        looked++;
+        if (whole != null) {
+            whole.look();
+        }
+    }
+
+    /** A partial choice is left because its bound is no better than what was found. */
+    void ruleOut() {
+        ruledOut++;
+        if (whole != null) {
+            whole.ruleOut();
+        }
+    }
+
+    /** Partial choices looked at. */
+    long looked() {
+        return looked;
+    }
+
+    /** Partial choices left because of their bound. */
+    long ruledOut() {
+        return ruledOut;
     }
 
     void weighed(int drills) {

@@ -1,6 +1,7 @@
 package org.drillsheaf.program.build;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.util.List;
 import java.util.Map;
@@ -176,6 +177,11 @@ class SetChainsTest {
                         .isEqualTo(best);
             }
         }
+    }
+
+    @Test
+    void listsForFewerSetsThanOneAreRefused() {
+        assertThatIllegalArgumentException().isThrownBy(() -> new Listing(0, 100, 100, 100, 0));
     }
 
     private static BuildTask small(long seed) {
