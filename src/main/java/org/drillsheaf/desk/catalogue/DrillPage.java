@@ -1,5 +1,6 @@
 package org.drillsheaf.desk.catalogue;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +11,7 @@ import java.util.function.Function;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
@@ -31,6 +33,7 @@ import org.drillsheaf.desk.drill.VersionsView;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.look.Readiness;
+import org.drillsheaf.desk.look.StyleClass;
 import org.drillsheaf.desk.pose.PoseModel;
 import org.drillsheaf.desk.pose.PoseView;
 import org.drillsheaf.desk.words.Words;
@@ -69,7 +72,14 @@ public final class DrillPage extends BorderPane {
     private final Label title = Labels.text("", "title");
     private final Label status = Labels.text("", "tag");
     private final Label version = Labels.text("", "second", "small");
+    private final HBox head = new HBox();
+    private final HBox below = new HBox();
+    private final HBox tabRow = new HBox();
+    private final Button back;
     private final Button undo;
+    private final Button redo;
+    private final Button keep;
+    private final List<Node> actions;
     private final Readiness undoing;
     private final Readiness redoing;
     private final Readiness keeping;
@@ -101,22 +111,27 @@ public final class DrillPage extends BorderPane {
         this.wide = wide;
         getStyleClass().add("drill-page");
         undo = Buttons.plain(words.text("drill.undo"), model.draft()::undo);
-        Button redo = Buttons.plain(words.text("drill.redo"), model.draft()::redo);
+        redo = Buttons.plain(words.text("drill.redo"), model.draft()::redo);
         undoing = Readiness.of(undo);
         redoing = Readiness.of(redo);
-        Button keep = Buttons.withKey(Buttons.main(words.text("drill.keep"), this::keep), "Ctrl S");
+        keep = Buttons.withKey(Buttons.main(words.text("drill.keep"), this::keep), "Ctrl S");
         keep.setId("keep");
         keeping = Readiness.of(keep);
-        HBox head = new HBox(9, title, status, version, Labels.spring(), undo, redo, keep);
+        back = Buttons.withKey(Buttons.link(words.text("place.drills"), list), "Alt \u2190");
+        actions = List.of(Labels.spring(), undo, redo, keep);
         head.getStyleClass().add("drill-head");
         head.setAlignment(Pos.CENTER_LEFT);
+        below.setAlignment(Pos.CENTER_LEFT);
         title.setWrapText(true);
         title.getStyleClass().add("drill-title");
         status.setMinWidth(USE_PREF_SIZE);
         version.setWrapText(true);
         version.getStyleClass().add("drill-version");
-        HBox tabRow = tabs(list);
-        setTop(new VBox(head, tabRow));
+        HBox.setHgrow(title, Priority.SOMETIMES);
+        VBox top = new VBox(head, below);
+        top.getStyleClass().add("drill-top");
+        makeTabs();
+        setTop(new VBox(top, tabRow));
         block = new BlockView(model, words);
         model.draft().document().addListener((of, before, now) -> showHead());
         model.status().addListener((of, before, now) -> showHead());
@@ -136,7 +151,7 @@ public final class DrillPage extends BorderPane {
         return model;
     }
 
-    private HBox tabs(Runnable list) {
+    private void makeTabs() {
         ToggleGroup group = new ToggleGroup();
         FlowPane row = new FlowPane();
         row.setPrefWrapLength(WIDER_THAN_ANY_WINDOW);
@@ -151,10 +166,31 @@ public final class DrillPage extends BorderPane {
             button.setMinWidth(USE_PREF_SIZE);
             row.getChildren().add(button);
         }
-        Button back = Buttons.withKey(Buttons.link(words.text("place.drills"), list), "Alt \u2190");
-        HBox all = new HBox(row, back);
-        all.getStyleClass().add("drill-tabs");
-        return all;
+        tabRow.getChildren().add(row);
+        tabRow.getStyleClass().add("drill-tabs");
+    }
+
+    /** With little room the name has a line of its own, and the way back stands beside it. */
+    private void arrangeHead(boolean narrow) {
+        List<Node> first = new ArrayList<>(List.of(title));
+        List<Node> second = new ArrayList<>(List.of(status, version));
+        second.addAll(actions);
+        if (narrow) {
+            first.addAll(List.of(Labels.spring(), back));
+        } else {
+            first.addAll(second);
+            second.clear();
+        }
+        if (!head.getChildren().equals(first)) {
+            tabRow.getChildren().remove(back);
+            head.getChildren().clear();
+            below.getChildren().setAll(second);
+            head.getChildren().setAll(first);
+            if (!narrow) {
+                tabRow.getChildren().add(back);
+            }
+            keep.setContentDisplay(narrow ? ContentDisplay.TEXT_ONLY : ContentDisplay.RIGHT);
+        }
     }
 
     /** Shows one side of the drill. Each is made when it is first shown. */
@@ -176,10 +212,9 @@ public final class DrillPage extends BorderPane {
         ToggleButton printed = Optional.ofNullable(tabs.get(Tab.PRINTED)).orElseThrow();
         printed.setVisible(narrow);
         printed.setManaged(narrow);
-        getStyleClass().remove("little");
-        if (narrow) {
-            getStyleClass().add("little");
-        }
+        StyleClass.set(this, "little", narrow);
+        arrangeHead(narrow);
+        showHead();
         boolean beside = !narrow && (open == Tab.WORDS || open == Tab.TRANSLATIONS);
         setRight(beside ? block : null);
         if (open == Tab.PRINTED && narrow) {
@@ -229,8 +264,10 @@ public final class DrillPage extends BorderPane {
                         });
         version.setText(words.text("drill.version", model.text("/revision"), model.text("/author")) + "  "
                 + model.status().get());
-        undo.setText(
-                draft.undoable().get().map(w -> words.text("drill.undo-of", w)).orElse(words.text("drill.undo")));
+        String undone =
+                draft.undoable().get().map(w -> words.text("drill.undo-of", w)).orElse(words.text("drill.undo"));
+        undo.setText(getStyleClass().contains("little") ? words.text("drill.undo") : undone);
+        undo.setAccessibleText(undone);
         undoing.set(
                 draft.undoable().get().isPresent() ? Optional.empty() : Optional.of(words.text("drill.nothing-undo")));
         redoing.set(

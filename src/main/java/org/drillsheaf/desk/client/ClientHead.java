@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.Button;
+import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -26,6 +28,7 @@ final class ClientHead extends HBox {
     private final Runnable back;
     private final Button undo;
     private Object shown = "";
+    private boolean compact;
 
     /**
      * @param edit opens the person and the conditions
@@ -47,14 +50,23 @@ final class ClientHead extends HBox {
         undo.setVisible(what.isPresent());
         undo.setManaged(what.isPresent());
         what.map(w -> words.text("client.undo", w)).ifPresent(text -> {
-            undo.setText(text);
+            undo.setText(compact ? words.text("menu.undo") : text);
             undo.setAccessibleText(text + ", " + UNDO_KEY);
+            undo.setTooltip(compact ? new Tooltip(text) : null);
+            undo.setContentDisplay(compact ? ContentDisplay.TEXT_ONLY : ContentDisplay.RIGHT);
         });
+    }
+
+    /** With little room it says in one line who it is; what would be undone stands in the tip of its button. */
+    void compact(boolean little) {
+        compact = little;
+        show();
     }
 
     /** Made anew only when something else stands in it, so that what has the focus there keeps it. */
     private void showPerson() {
         Object wanted = List.of(
+                compact,
                 client.draft().get().person(),
                 client.evaluation().get().flatMap(Evaluation::visit).map(ClientVisit::conditions));
         if (wanted.equals(shown)) {
@@ -80,7 +92,9 @@ final class ClientHead extends HBox {
         List<String> facts = new ArrayList<>();
         person.value("/born").ifPresent(b -> facts.add(words.text("client.born", b)));
         person.value("/stature-cm").ifPresent(s -> facts.add(words.number(s) + " cm"));
-        person.value("/minutes-per-session").ifPresent(m -> facts.add(words.text("client.minutes", m)));
+        person.value("/minutes-per-session")
+                .filter(m -> !compact)
+                .ifPresent(m -> facts.add(words.text("client.minutes", m)));
         return String.join(" · ", facts);
     }
 

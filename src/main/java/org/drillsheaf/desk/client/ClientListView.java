@@ -35,6 +35,9 @@ import org.drillsheaf.store.record.ClientSummary;
 final class ClientListView extends BorderPane {
     private static final int MOST = 2_000;
 
+    /** Under this the head takes two lines. */
+    private static final double LEAST_WIDTH_EM = 56;
+
     private final Workplace workplace;
     private final Words words;
     private final Lane searching;
@@ -69,21 +72,38 @@ final class ClientListView extends BorderPane {
         Label title = Labels.text(words.text("place.clients"), "title");
         title.setMinWidth(USE_PREF_SIZE);
         count.setMinWidth(USE_PREF_SIZE);
-        HBox top = new HBox(14, title, search, count, Labels.spring(), several, add);
-        top.setAlignment(Pos.CENTER_LEFT);
+        HBox.setHgrow(search, Priority.SOMETIMES);
+        search.setMaxWidth(USE_PREF_SIZE);
+        HBox first = new HBox(14);
+        HBox second = new HBox(14);
+        first.setAlignment(Pos.CENTER_LEFT);
+        second.setAlignment(Pos.CENTER_LEFT);
+        VBox top = new VBox(8, first, second);
         top.setPadding(new javafx.geometry.Insets(14, 20, 10, 20));
+        Runnable arrange = () -> {
+            // With little room the search has a line of its own, where all its words can be read.
+            boolean narrow = getWidth() > 0 && getWidth() < LEAST_WIDTH_EM * em();
+            if (first.getChildren().isEmpty() || narrow == first.getChildren().contains(search)) {
+                second.getChildren().clear();
+                first.getChildren().setAll(title, Labels.spring(), several, add);
+                (narrow ? second : first).getChildren().addAll(narrow ? 0 : 1, List.of(search, count));
+            }
+        };
+        arrange.run();
+        widthProperty().addListener((of, before, now) -> arrange.run());
+        count.fontProperty().addListener((of, before, now) -> arrange.run());
         setTop(new VBox(top, told));
         list.setAccessibleText(words.text("place.clients"));
         list.setCellFactory(v -> new Row());
-        Button first = Buttons.plain(words.text("clients.guide"), guide);
+        Button guided = Buttons.plain(words.text("clients.guide"), guide);
         Label none = Labels.prose("", "second");
         none.textProperty()
                 .bind(javafx.beans.binding.Bindings.when(search.textProperty().isEmpty())
                         .then(words.text("clients.nobody"))
                         .otherwise(words.text("clients.none")));
-        VBox nobody = new VBox(12, none, first);
+        VBox nobody = new VBox(12, none, guided);
         nobody.setAlignment(Pos.CENTER);
-        first.visibleProperty().bind(search.textProperty().isEmpty());
+        guided.visibleProperty().bind(search.textProperty().isEmpty());
         list.setPlaceholder(nobody);
         list.setOnKeyPressed(key -> {
             if (key.getCode() == KeyCode.ENTER) {
@@ -189,6 +209,7 @@ final class ClientListView extends BorderPane {
             box.setAlignment(Pos.CENTER_LEFT);
             box.getStyleClass().add("list-row");
             setPrefWidth(0);
+            getStyleClass().add("client-row");
         }
 
         @Override

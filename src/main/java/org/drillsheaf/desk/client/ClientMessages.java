@@ -3,17 +3,17 @@ package org.drillsheaf.desk.client;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import javafx.geometry.Insets;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Message;
+import org.drillsheaf.desk.look.StyleClass;
 import org.drillsheaf.desk.words.Words;
 
 /** What a client's page has to say above its sheets: two desks at one field, a server that is away, the guided first visit. */
 final class ClientMessages extends VBox {
-    /** Room around what is said between the head of a page and its sheets. */
-    static final Insets AROUND = new Insets(4, 16, 8, 16);
+    /** Style of what is said between the head of a page and its sheets: the room around it. */
+    static final String SAID = "said";
 
     private final ClientCase client;
     private final Words words;
@@ -83,6 +83,6 @@ final class ClientMessages extends VBox {
             });
             getChildren().add(new Message("remark", words.text("guide.title"), words.text(guideStep.get()), close));
         }
-        setPadding(getChildren().isEmpty() ? Insets.EMPTY : AROUND);
+        StyleClass.set(this, SAID, !getChildren().isEmpty());
     }
 }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
@@ -41,6 +40,8 @@ public final class ClientView extends BorderPane {
     private final Sheaf sheaf;
     private final ScreenSheet screen;
     private final ScreenModel answers;
+    private final Runnable hintsChanged;
+    private List<Page.Hint> hints = List.of();
     private boolean compact;
 
     /**
@@ -50,9 +51,10 @@ public final class ClientView extends BorderPane {
     public ClientView(ClientCase client, SheetMaker maker, Runnable back, Runnable hintsChanged) {
         this.client = client;
         this.words = client.workplace().words();
-        this.sheaf = new Sheaf(hintsChanged);
+        this.hintsChanged = hintsChanged;
+        this.sheaf = new Sheaf(this::sheetOpened);
         this.answers = new ScreenModel(client);
-        this.screen = new ScreenSheet(client);
+        this.screen = new ScreenSheet(client, this::showHints);
         this.line = new VisitLine(words, client::choose);
         this.pins = new PinLine(
                 words,
@@ -68,9 +70,9 @@ public final class ClientView extends BorderPane {
         this.day = new NewVisitView(words, client.workplace().clock(), this::addVisit, this::shown);
         HBox.setHgrow(line, Priority.ALWAYS);
         Button visit = Buttons.plain(words.text("menu.new-visit"), () -> newVisit());
-        HBox visits = new HBox(16, line, visit);
+        HBox visits = new HBox(line, visit);
         visits.setAlignment(Pos.CENTER_LEFT);
-        visits.setPadding(new Insets(0, 16, 0, 8));
+        visits.getStyleClass().add("visits");
         if (sheaf.size() > 4) {
             visits.getChildren().add(Buttons.plain(sheaf.sheet(4).name(), () -> open(4)));
         }
@@ -107,6 +109,7 @@ public final class ClientView extends BorderPane {
                 getStyleClass().add("compact");
             }
             line.compact(little);
+            head.compact(little);
             sheaf.compact(little);
             pins.compact(little);
         }
@@ -153,6 +156,21 @@ public final class ClientView extends BorderPane {
         messages.show();
         pins.show(Missing.of(client.evaluation().get().flatMap(Evaluation::reading)));
         sheaf.show();
+        showHints();
+    }
+
+    /** The keys of a sheet change with what is asked in it; told only when they do. */
+    private void showHints() {
+        List<Page.Hint> now = hints();
+        if (!now.equals(hints)) {
+            hints = now;
+            hintsChanged.run();
+        }
+    }
+
+    private void sheetOpened() {
+        hints = hints();
+        hintsChanged.run();
     }
 
     /** What comes next in a first visit. */

@@ -46,6 +46,7 @@ public final class ClientsPage implements Page {
     private final Lane opening;
     private @Nullable ClientView view;
     private @Nullable Region panel;
+    private List<Hint> panelHints = List.of();
     private boolean guided;
 
     public ClientsPage(
@@ -79,14 +80,16 @@ public final class ClientsPage implements Page {
 
     private void printSeveral() {
         Region panel = printing.make(workplace, list::found, this::closePanel);
-        beside(panel);
+        beside(panel, List.of(new Hint("Esc", workplace.words().text("hint.close"))));
         panel.applyCss();
         panel.requestFocus();
     }
 
     /** A panel stands beside the list, or in its place where both would be too narrow to be read. */
-    private void beside(Region panel) {
+    private void beside(Region panel, List<Hint> hints) {
         this.panel = panel;
+        panelHints = hints;
+        hintsChanged.run();
         arrange();
     }
 
@@ -107,6 +110,7 @@ public final class ClientsPage implements Page {
     private void closePanel() {
         panel = null;
         arrange();
+        hintsChanged.run();
         list.ready();
     }
 
@@ -233,7 +237,12 @@ public final class ClientsPage implements Page {
                 Content.emptyList(),
                 this::add,
                 this::closePanel);
-        beside(person);
+        beside(
+                person,
+                List.of(
+                        new Hint("Space", workplace.words().text("hint.tick")),
+                        new Hint("Enter", workplace.words().text("person.add")),
+                        new Hint("Esc", workplace.words().text("hint.close"))));
         person.ready();
     }
 
@@ -324,11 +333,14 @@ public final class ClientsPage implements Page {
 
     @Override
     public List<Hint> hints() {
-        return view == null
-                ? List.of(
+        if (view != null) {
+            return view.hints();
+        }
+        return panel != null
+                ? panelHints
+                : List.of(
                         new Hint("↓ Enter", workplace.words().text("hint.open")),
-                        new Hint("Ctrl N", workplace.words().text("menu.new-client")))
-                : view.hints();
+                        new Hint("Ctrl N", workplace.words().text("menu.new-client")));
     }
 
     @Override

@@ -5,15 +5,16 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.look.StyleClass;
 import org.drillsheaf.desk.words.Words;
 
 /** Asks for the day of a new visit; nothing is to be seen of it before and afterwards. */
@@ -54,10 +55,11 @@ final class NewVisitView extends VBox {
             cancelled.run();
         });
         cancel.setCancelButton(true);
-        HBox row = new HBox(8, Labels.text(words.text("visits.day")), day, go, cancel, wrong);
+        FlowPane row = new FlowPane(8, 6, Labels.text(words.text("visits.day")), day, go, cancel, wrong);
         row.setAlignment(Pos.CENTER_LEFT);
+        row.setRowValignment(VPos.CENTER);
         row.getStyleClass().add("message");
-        setPadding(ClientMessages.AROUND);
+        StyleClass.set(this, ClientMessages.SAID, true);
         getChildren().setAll(row);
         day.requestFocus();
         day.selectAll();
@@ -65,7 +67,7 @@ final class NewVisitView extends VBox {
 
     private void close() {
         getChildren().clear();
-        setPadding(Insets.EMPTY);
+        StyleClass.set(this, ClientMessages.SAID, false);
     }
 
     private static Optional<LocalDate> date(String text) {

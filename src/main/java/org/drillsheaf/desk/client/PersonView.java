@@ -122,6 +122,9 @@ public final class PersonView extends VBox {
                         scroll,
                         wrong,
                         new HBox(8, save, close));
+        if (fresh) {
+            getChildren().add(1, Labels.prose(words.text("person.needed"), "small", "second"));
+        }
         getStyleClass().add("person");
     }
 

@@ -50,7 +50,7 @@ final class PinLine extends VBox {
         }
     }
 
-    /** With little room what is needed and what would help stand below each other. */
+    /** With little room it counts and leads on; the question itself is asked on the sheet. */
     void compact(boolean little) {
         compact = little;
         fill();
@@ -67,10 +67,6 @@ final class PinLine extends VBox {
         if (!shown.needed().isEmpty()) {
             line.getChildren().addAll(needed(shown.needed().get(0)));
         }
-        if (compact && !shown.needed().isEmpty() && !shown.helpful().isEmpty()) {
-            line = row();
-            getChildren().add(line);
-        }
         if (!shown.helpful().isEmpty()) {
             line.getChildren().addAll(helpful());
         }
@@ -85,13 +81,16 @@ final class PinLine extends VBox {
     }
 
     private List<Node> needed(SafetyQuestion first) {
+        Label counted = Labels.tag(words.text("missing.needed", shown.needed().size()), "inverted");
+        if (compact) {
+            return List.of(counted);
+        }
         String text = first.text(List.of(words.language(), "en"));
         Button no = Buttons.small(words.text("answer.no"), () -> answer.accept(first, "no"));
         Button yes = Buttons.small(words.text("answer.yes"), () -> answer.accept(first, "yes"));
         no.setAccessibleHelp(text);
         yes.setAccessibleHelp(text);
-        String count = words.text("missing.needed", shown.needed().size());
-        return List.of(Labels.tag(count, "inverted"), Labels.prose(text, "second"), no, yes);
+        return List.of(counted, Labels.prose(text, "second"), no, yes);
     }
 
     private List<Node> helpful() {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
@@ -13,6 +14,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.look.Labels;
+import org.jspecify.annotations.Nullable;
 
 /** The sheets of a visit in the order of the work: one lies open, the others show their edge with one line. */
 final class Sheaf extends VBox {
@@ -66,9 +68,29 @@ final class Sheaf extends VBox {
 
     /** With little room the closed edges share one row. */
     void compact(boolean little) {
+        Node focused = getScene() == null ? null : getScene().getFocusOwner();
+        boolean inside = isInside(focused);
         compact = little;
         sheets.forEach(sheet -> sheet.compact(little));
         lay();
+        if (inside) {
+            applyCss(); // what was laid anew can take the focus only after a layout
+            layout();
+            if (focused != null && isInside(focused)) {
+                focused.requestFocus();
+            } else {
+                open().shown();
+            }
+        }
+    }
+
+    private boolean isInside(@Nullable Node node) {
+        for (Node n = node; n != null; n = n.getParent()) {
+            if (n == this) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void lay() {
@@ -127,7 +149,9 @@ final class Sheaf extends VBox {
         HBox row = new HBox(
                 10, triangle("triangle", "down"), Labels.text(open().name(), "edge-name"), summary, Labels.spring());
         row.getChildren().addAll(open().actions());
-        row.getChildren().add(Labels.key("Ctrl " + (number + 1)));
+        if (!compact) {
+            row.getChildren().add(Labels.key("Ctrl " + (number + 1)));
+        }
         row.getStyleClass().add("open-head");
         row.setMinHeight(Region.USE_PREF_SIZE); // grows with a summary of several lines
         return row;

@@ -28,7 +28,9 @@ public final class VisitLine extends Pane {
 
     private static final double COMPACT_EM = 2.5;
 
-    private static final double ROOM_EM = 8.2;
+    private static final double COMPACT_INSET_EM = 0.6;
+
+    private static final double ROOM_EM = 10.4;
 
     private final Words words;
     private final Consumer<LocalDate> chosen;
@@ -194,7 +196,7 @@ public final class VisitLine extends Pane {
         double em = em();
         if (compact) {
             choice.autosize();
-            choice.relocate(0.6 * em, (getHeight() - choice.getHeight()) / 2);
+            choice.relocate(COMPACT_INSET_EM * em, (getHeight() - choice.getHeight()) / 2);
             next.autosize();
             next.relocate(choice.getLayoutX() + choice.getWidth() + em, (getHeight() - next.getHeight()) / 2);
             return;

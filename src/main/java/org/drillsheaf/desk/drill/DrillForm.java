@@ -114,7 +114,7 @@ public final class DrillForm extends ScrollPane {
     }
 
     private void text(String field, String pointer) {
-        TextField control = fields.line(() -> model.text(pointer, ENGLISH), t -> model.setText(pointer, ENGLISH, t));
+        TextArea control = fields.sentence(() -> model.text(pointer, ENGLISH), t -> model.setText(pointer, ENGLISH, t));
         control.setId("field-" + field);
         add(field, control, control);
     }
@@ -206,9 +206,9 @@ public final class DrillForm extends ScrollPane {
         int count = model.draft().now().at("/faults").size();
         for (int i = 0; i < count; i++) {
             String pointer = "/faults/" + i;
-            TextField fault = fields.line(
+            TextArea fault = fields.sentence(
                     () -> model.text(pointer + "/fault", ENGLISH), t -> model.setText(pointer + "/fault", ENGLISH, t));
-            TextField fix = fields.line(
+            TextArea fix = fields.sentence(
                     () -> model.text(pointer + "/fix", ENGLISH), t -> model.setText(pointer + "/fix", ENGLISH, t));
             fault.setAccessibleRoleDescription(words.text("form.fault", i + 1));
             fix.setAccessibleRoleDescription(words.text("form.fix", i + 1));
@@ -269,7 +269,7 @@ public final class DrillForm extends ScrollPane {
         HBox day = new HBox(8, reviewed, Buttons.link(words.text("form.today"), model::reviewedToday));
         day.setAlignment(Pos.CENTER_LEFT);
         add("reviewed-on", day, reviewed);
-        TextField reason = fields.line(() -> model.text("/reason"), t -> model.set("/reason", t));
+        TextArea reason = fields.sentence(() -> model.text("/reason"), t -> model.set("/reason", t));
         reason.setId("field-reason");
         add("reason", reason, reason);
     }

@@ -16,6 +16,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import org.drillsheaf.desk.look.GrowingArea;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.look.Named;
 import org.drillsheaf.desk.words.Words;
@@ -51,19 +52,31 @@ final class FormFields {
         return field;
     }
 
-    /** Several lines; Tab goes on, Ctrl Enter begins a new line behind the one in work. */
+    /** One sentence, which may be longer than its field is wide. */
+    TextArea sentence(Supplier<String> read, Consumer<String> write) {
+        return area(new GrowingArea(read.get(), 1), read, text -> write.accept(text.replace('\n', ' ')));
+    }
+
+    /** Several lines; Ctrl Enter begins a new line behind the one in work. */
     TextArea lines(Supplier<String> read, Consumer<String> write) {
-        TextArea area = new TextArea(read.get());
+        TextArea area = area(new GrowingArea(read.get(), 2), read, write);
+        area.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.ENTER && e.isControlDown()) {
+                area.end();
+                int end = area.getText().indexOf('\n', area.getCaretPosition());
+                int at = end < 0 ? area.getLength() : end;
+                area.insertText(at, "\n");
+                area.positionCaret(at + 1);
+                e.consume();
+            }
+        });
+        return area;
+    }
+
+    private TextArea area(TextArea area, Supplier<String> read, Consumer<String> write) {
         area.setNodeOrientation(NodeOrientation.LEFT_TO_RIGHT);
-        area.setWrapText(true);
-        area.setPrefColumnCount(10);
-        area.setMinWidth(0);
         boolean[] showing = new boolean[1];
-        Runnable rows = () -> area.setPrefRowCount(Math.max(
-                2, area.getText().lines().mapToInt(l -> 1 + l.length() / 58).sum()));
-        rows.run();
         area.textProperty().addListener((of, before, now) -> {
-            rows.run();
             if (!showing[0]) {
                 write.accept(now);
             }
@@ -73,20 +86,6 @@ final class FormFields {
                 showing[0] = true;
                 area.setText(read.get());
                 showing[0] = false;
-            }
-        });
-        area.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
-            if (e.getCode() == KeyCode.TAB && !e.isControlDown()) {
-                area.fireEvent(
-                        new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.TAB, e.isShiftDown(), true, false, false));
-                e.consume();
-            } else if (e.getCode() == KeyCode.ENTER && e.isControlDown()) {
-                area.end();
-                int end = area.getText().indexOf('\n', area.getCaretPosition());
-                int at = end < 0 ? area.getLength() : end;
-                area.insertText(at, "\n");
-                area.positionCaret(at + 1);
-                e.consume();
             }
         });
         settleOnLeaving(area);

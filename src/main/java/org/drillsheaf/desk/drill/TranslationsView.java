@@ -51,7 +51,6 @@ public final class TranslationsView extends ScrollPane {
                 TextArea area = fields.lines(
                         () -> model.text(text.getKey(), tag),
                         t -> model.setText(text.getKey(), tag, t.replace('\n', ' ')));
-                area.setPrefRowCount(3);
                 area.getStyleClass().add("translation");
                 area.setAccessibleRoleDescription(text.getValue() + ", " + BlockView.name(tag));
                 area.setNodeOrientation(

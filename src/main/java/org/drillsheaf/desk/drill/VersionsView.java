@@ -66,7 +66,7 @@ public final class VersionsView extends VBox {
                 Labels.text(words.text("versions.now"), "third", "small"));
         int row = 1;
         for (Difference difference : all) {
-            Label place = Labels.prose(name(difference.place()), "second");
+            Label place = Labels.prose(PlaceName.of(List.of(difference.place().split(", ")), words), "second");
             Region before = Labels.proseInAnyScript(shown(difference.before()));
             Region now = Labels.proseInAnyScript(shown(difference.now()), "bold");
             for (Region cell : List.of(place, before, now)) {
@@ -78,11 +78,5 @@ public final class VersionsView extends VBox {
 
     private String shown(String text) {
         return text.isEmpty() ? words.text("versions.none") : text;
-    }
-
-    private String name(String place) {
-        int comma = place.indexOf(',');
-        String key = comma < 0 ? place : place.substring(0, comma);
-        return model.name(key) + (comma < 0 ? "" : place.substring(comma));
     }
 }

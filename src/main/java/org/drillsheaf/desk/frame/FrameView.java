@@ -118,7 +118,8 @@ public final class FrameView extends StackPane {
         frame.setTop(top());
         frame.setLeft(rail());
         frame.setBottom(status);
-        setAlignment(frame, Pos.TOP_LEFT); // whatever finds no room, menu and head stay in sight
+        setAlignment(frame, Pos.TOP_LEFT); // whatever finds no room, menu, head and last line stay in sight
+        frame.setMinSize(0, 0);
         getChildren().add(frame);
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         workplace.store().backups().keepMaking(failure -> workplace
@@ -224,12 +225,17 @@ public final class FrameView extends StackPane {
 
     private Page page(Place wanted) {
         return switch (wanted) {
-            case CLIENTS ->
-                new ClientsPage(
-                        workplace, status, () -> status.hints(clients().hints()), FrameView::sheets, BatchView::new);
+            case CLIENTS -> new ClientsPage(workplace, status, this::clientKeys, FrameView::sheets, BatchView::new);
             case DRILLS -> new DrillsPage(workplace, actions::readAgain);
             case HOUSE -> new HousePage(workplace, actions);
         };
+    }
+
+    /** What happens to a client in the background changes no keys of another place. */
+    private void clientKeys() {
+        if (place == Place.CLIENTS) {
+            status.hints(clients().hints());
+        }
     }
 
     private static List<Sheet> sheets(ClientCase client, Consumer<MovementTest> goTo, IntConsumer open) {

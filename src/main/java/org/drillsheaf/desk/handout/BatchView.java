@@ -28,6 +28,9 @@ public final class BatchView extends VBox {
     private final Workplace workplace;
     private final Words words;
     private final Supplier<List<ClientSummary>> clients;
+    /** A name in Arabic letters at the beginning does not turn the sentence round. */
+    private static final String FROM_LEFT = "\u200E";
+
     private final List<CheckBox> kinds = new ArrayList<>();
     private final VBox told = new VBox(6);
     private final WorkBar bar;
@@ -58,10 +61,13 @@ public final class BatchView extends VBox {
         scroll.setFitToWidth(true);
         scroll.setFocusTraversable(false);
         VBox.setVgrow(scroll, Priority.ALWAYS);
-        getChildren().addAll(new HBox(8, print, Buttons.plain(words.text("import.close"), close)), bar, scroll);
+        Button leave = Buttons.plain(words.text("import.close"), close);
+        leave.setCancelButton(true);
+        getChildren().addAll(new HBox(8, print, leave), bar, scroll);
     }
 
-    public void ready() {
+    @Override
+    public void requestFocus() {
         kinds.get(0).requestFocus();
     }
 
@@ -102,7 +108,7 @@ public final class BatchView extends VBox {
                     .add(Labels.prose(words.count("batch.left", outcome.left().size()), "second"));
         }
         outcome.left().stream().limit(MOST_REASONS).forEach(reason -> told.getChildren()
-                .add(Labels.prose(reason, "small")));
+                .add(Labels.prose(FROM_LEFT + reason, "small")));
         if (outcome.left().size() > MOST_REASONS) {
             told.getChildren()
                     .add(Labels.text(

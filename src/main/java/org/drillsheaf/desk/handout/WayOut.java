@@ -23,6 +23,7 @@ final class WayOut extends VBox {
     private final Runnable isOut;
     private final ComboBox<String> printer = new ComboBox<>();
     private final Label state = Labels.prose("", "small", "second");
+    private final Label noPrinter = Labels.prose("", "small", "second");
     private final Button print;
     private final Button save;
     private final Readiness printing;
@@ -53,10 +54,14 @@ final class WayOut extends VBox {
         printer.setPromptText(words.text("handout.printer"));
         printer.setMaxWidth(Double.MAX_VALUE);
         print.setMaxWidth(Double.MAX_VALUE);
+        noPrinter.setText(words.text("handout.no-printer"));
+        noPrinter.setManaged(false);
+        noPrinter.setVisible(false);
         getChildren()
                 .addAll(
                         printer,
                         print,
+                        noPrinter,
                         new FlowPane(8, 8, save, mail),
                         state,
                         Labels.prose(words.text("handout.keeps"), "small", "third"));
@@ -65,8 +70,8 @@ final class WayOut extends VBox {
     /** @param not why no paper may leave the house now */
     void ready(Optional<String> not) {
         reason = not;
-        boolean noPrinter = printer.getItems().isEmpty();
-        printing.set(not.or(() -> noPrinter ? Optional.of(words.text("handout.no-printer")) : Optional.empty()));
+        boolean none = printer.getItems().isEmpty();
+        printing.set(not.or(() -> none ? Optional.of(words.text("handout.no-printer")) : Optional.empty()));
         saving.set(not);
         mailing.set(not);
         state.setText(not.orElse(""));
@@ -86,6 +91,8 @@ final class WayOut extends VBox {
                             names -> {
                                 printer.getItems().setAll(names);
                                 names.stream().findFirst().ifPresent(printer::setValue);
+                                noPrinter.setManaged(names.isEmpty());
+                                noPrinter.setVisible(names.isEmpty());
                                 ready(reason);
                             },
                             this::failed);

@@ -4,9 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
@@ -14,6 +16,7 @@ import org.drillsheaf.Problems;
 import org.drillsheaf.course.Documents;
 import org.drillsheaf.desk.Workplace;
 import org.drillsheaf.desk.look.Buttons;
+import org.drillsheaf.desk.look.GrowingArea;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.handout.StyleText;
@@ -27,7 +30,7 @@ final class ClinicView extends VBox {
 
     private final Workplace workplace;
     private final Words words;
-    private final Map<String, TextField> fields = new LinkedHashMap<>();
+    private final Map<String, TextInputControl> fields = new LinkedHashMap<>();
     private final Label told = Labels.prose("", "bold");
     private final LogoView logo;
     private Loaded at = new Loaded(Content.emptyMap(), Optional.empty(), Optional.empty());
@@ -41,17 +44,18 @@ final class ClinicView extends VBox {
         grid.getStyleClass().add("form");
         int row = 0;
         for (String key : FIELDS) {
-            TextField field = new TextField();
-            field.setPrefColumnCount(40);
+            TextInputControl field = key.startsWith("scope/") ? new GrowingArea("", 1) : new TextField();
             String name = words.text("clinic." + key.replace('/', '-'));
             field.setAccessibleRoleDescription(name);
-            Label label = Labels.prose(name, "second", "house-name");
+            Label label = Labels.prose(name, "second", "house-name", "form-name");
             label.setLabelFor(field);
             fields.put(key, field);
+            GridPane.setValignment(label, VPos.TOP);
             grid.addRow(row++, label, field);
         }
         logo = new LogoView(workplace, this::changeLogo);
-        Label logoName = Labels.text(words.text("logo.name"), "second", "house-name");
+        Label logoName = Labels.text(words.text("logo.name"), "second", "house-name", "form-name");
+        GridPane.setValignment(logoName, VPos.TOP);
         grid.addRow(row, logoName, logo);
         Button save = Buttons.plain(words.text("clinic.save"), this::save);
         getChildren()
@@ -91,7 +95,7 @@ final class ClinicView extends VBox {
 
     private void save() {
         Content changed = at.style();
-        for (Map.Entry<String, TextField> field : fields.entrySet()) {
+        for (Map.Entry<String, TextInputControl> field : fields.entrySet()) {
             String path = "/" + field.getKey();
             changed = field.getValue().getText().isBlank()
                     ? changed.without(path)

@@ -26,12 +26,19 @@ public final class HousePage implements Page {
     private final FrameView.Actions actions;
     private final ScrollPane scroll = new ScrollPane();
     private final ComboBox<String> language = new ComboBox<>();
+    private final Segments<Integer> size;
 
     public HousePage(Workplace workplace, FrameView.Actions actions) {
         this.words = workplace.words();
         this.actions = actions;
+        this.size = new Segments<>(
+                words.text("look.size"),
+                SCALES,
+                s -> s + " %",
+                s -> actions.settings(actions.settings().scaled(s)));
+        Label title = Labels.text(words.text("place.house"), "title");
         VBox all = new VBox(
-                Labels.text(words.text("place.house"), "title"),
+                title,
                 look(),
                 locking(),
                 new ClinicView(workplace),
@@ -41,6 +48,9 @@ public final class HousePage implements Page {
         scroll.setContent(all);
         scroll.setFitToWidth(true);
         scroll.getStyleClass().add("page");
+        title.fontProperty()
+                .addListener(
+                        (of, before, changed) -> size.take(actions.settings().scalePercent()));
     }
 
     private static VBox part(String title, javafx.scene.Node... rows) {
@@ -72,11 +82,6 @@ public final class HousePage implements Page {
                 t -> words.text(t == DeskSettings.Theme.LIGHT ? "look.light" : "look.dark"),
                 t -> actions.settings(actions.settings().with(t)));
         theme.take(now.theme());
-        Segments<Integer> size = new Segments<>(
-                words.text("look.size"),
-                SCALES,
-                s -> s + " %",
-                s -> actions.settings(actions.settings().scaled(s)));
         size.take(now.scalePercent());
         Segments<Boolean> direction = new Segments<>(
                 words.text("look.direction"),

@@ -24,6 +24,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.Problem;
+import org.drillsheaf.desk.drill.PlaceName;
 import org.drillsheaf.desk.incoming.IncomingChange.Choice;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
@@ -40,6 +41,12 @@ import org.jspecify.annotations.Nullable;
 
 /** What a file of drills would change, drill by drill; nothing is written before the coach says so. */
 public final class ImportView extends BorderPane {
+    /** With less room, in em, what was decided stands below the name. */
+    private static final double NARROW_LIST = 26;
+
+    /** Room beside what stands in a row of the list, in dots: the scroll bar and the padding. */
+    private static final double BESIDE_ROW = 40;
+
     private static final int MOST_PROBLEMS = 4;
     private static final double LIST_SHARE = 0.42;
 
@@ -235,7 +242,7 @@ public final class ImportView extends BorderPane {
         int row = 1;
         for (FieldChange field : fields) {
             List<Region> cells = List.of(
-                    Labels.prose(field.field(), "second"),
+                    Labels.prose(PlaceName.of(List.of(field.field().split("\\.")), words), "second"),
                     Labels.proseInAnyScript(FieldChange.shown(field.old())),
                     Labels.proseInAnyScript(FieldChange.shown(field.fresh()), "bold"));
             cells.forEach(cell -> GridPane.setValignment(cell, VPos.TOP));
@@ -297,6 +304,14 @@ public final class ImportView extends BorderPane {
 
     /** One drill: its name, what happens to it, and what was decided. */
     private final class Row extends ListCell<IncomingChange> {
+        /** A long name breaks into lines, and its row grows with them. */
+        @Override
+        protected double computePrefHeight(double width) {
+            return getGraphic() instanceof Region row
+                    ? row.prefHeight(list.getWidth() - BESIDE_ROW) + snappedTopInset() + snappedBottomInset()
+                    : super.computePrefHeight(width);
+        }
+
         @Override
         protected void updateItem(@Nullable IncomingChange item, boolean empty) {
             super.updateItem(item, empty);
@@ -311,11 +326,14 @@ public final class ImportView extends BorderPane {
             HBox.setHgrow(name, Priority.SOMETIMES);
             Label decided =
                     Labels.tag(words.text(taken ? "import.taken" : "import.left"), taken ? "inverted" : "dashed");
-            HBox row = new HBox(
-                    8, name, Labels.spring(), Labels.tag(kind(item), item.clashes() ? "caution" : "outlined"), decided);
-            row.setAlignment(Pos.CENTER_LEFT);
+            HBox tags = new HBox(8, Labels.tag(kind(item), item.clashes() ? "caution" : "outlined"), decided);
+            tags.setAlignment(Pos.CENTER_LEFT);
+            HBox line = new HBox(8, name, Labels.spring(), tags);
+            line.setAlignment(Pos.CENTER_LEFT);
+            boolean narrow = list.getWidth() < NARROW_LIST * getFont().getSize();
+            Region row = narrow ? new VBox(4, name, tags) : line;
             row.setMaxWidth(Double.MAX_VALUE);
-            row.prefWidthProperty().bind(list.widthProperty().subtract(40));
+            row.prefWidthProperty().bind(list.widthProperty().subtract(BESIDE_ROW));
             decided.setOnMouseClicked(e -> choose(item, taken ? Choice.LEAVE : Choice.TAKE));
             setGraphic(row);
             setAccessibleText(item.change().name() + ", " + kind(item) + ", "

@@ -8,7 +8,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -20,18 +19,13 @@ import org.drillsheaf.YamlDocument;
 import org.drillsheaf.desk.drill.Draft;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.desk.work.Background;
-import org.drillsheaf.desk.work.Lane;
 import org.drillsheaf.figure.body.JointAngles;
 import org.drillsheaf.figure.body.JointLimits;
 import org.drillsheaf.figure.body.Motion;
 import org.drillsheaf.figure.body.Skeleton;
 import org.drillsheaf.figure.draw.View;
-import org.drillsheaf.figure.pose.Penetration;
-import org.drillsheaf.figure.pose.Penetrations;
 import org.drillsheaf.figure.pose.Pose;
 import org.drillsheaf.figure.pose.PoseFrame;
-import org.drillsheaf.figure.pose.PoseSheet;
-import org.drillsheaf.figure.pose.PoseSolver;
 import org.drillsheaf.figure.pose.SolvedPose;
 import org.drillsheaf.figure.pose.Unknown;
 
@@ -43,31 +37,21 @@ import org.drillsheaf.figure.pose.Unknown;
 public final class PoseModel {
     private final Draft draft;
     private final Words words;
-    private final Lane solving;
+    private final PoseSolving solving;
     private final ObjectProperty<PoseFrame> frame = new SimpleObjectProperty<>(PoseFrame.START);
     private final ObjectProperty<Optional<Grip.At>> selected = new SimpleObjectProperty<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<Optional<SolvedPose>> solved = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<Optional<Skeleton>> skeleton = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<List<PoseMessage>> messages = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Optional<String>> refusal = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<List<JointRow>> rows = new ReadOnlyObjectWrapper<>(List.of());
-    private Optional<PoseSheet> sheet = Optional.empty();
-    private Optional<SolvedPose> start = Optional.empty();
     private Optional<InHand> inHand = Optional.empty();
-    private int generation;
-
-    /** @param inside what goes through what; not looked for while a joint is in hand */
-    private record Answer(SolvedPose pose, Optional<SolvedPose> start, List<Penetration> inside) {}
 
     public PoseModel(Draft draft, Words words, Background background) {
         this.draft = draft;
         this.words = words;
-        this.solving = new Lane(background);
+        this.solving =
+                new PoseSolving(draft, words, background, frame, () -> inHand, why -> refusal.set(Optional.of(why)));
         draft.document().addListener((of, before, now) -> read());
         frame.addListener((of, before, now) -> {
             settle();
-            solved.set(Optional.empty());
-            skeleton.set(Optional.empty());
+            solving.forget();
             read();
         });
         read();
@@ -89,16 +73,16 @@ public final class PoseModel {
 
     /** The newest solved pose, with the start keyframe as its ghost; empty while there is none. */
     public ReadOnlyObjectProperty<Optional<SolvedPose>> solved() {
-        return solved.getReadOnlyProperty();
+        return solving.solved().getReadOnlyProperty();
     }
 
     /** Bones that follow at once, before the contacts are solved. */
     public ReadOnlyObjectProperty<Optional<Skeleton>> skeleton() {
-        return skeleton.getReadOnlyProperty();
+        return solving.skeleton().getReadOnlyProperty();
     }
 
     public ReadOnlyObjectProperty<List<PoseMessage>> messages() {
-        return messages.getReadOnlyProperty();
+        return solving.messages().getReadOnlyProperty();
     }
 
     /** Why the last turn was not taken. */
@@ -108,12 +92,12 @@ public final class PoseModel {
 
     /** All movements of the keyframe, from the head down. */
     public ReadOnlyObjectProperty<List<JointRow>> rows() {
-        return rows.getReadOnlyProperty();
+        return solving.rows().getReadOnlyProperty();
     }
 
     /** Keyframes that are written. */
     public List<PoseFrame> frames() {
-        return sheet.map(s -> List.copyOf(s.poses().keySet())).orElse(List.of());
+        return solving.sheet().map(s -> List.copyOf(s.poses().keySet())).orElse(List.of());
     }
 
     /** A list of the keyframe, its own or the one it builds upon. */
@@ -122,96 +106,20 @@ public final class PoseModel {
     }
 
     private Optional<Pose> pose() {
-        return sheet.flatMap(s -> s.pose(frame.get()));
+        return solving.pose();
     }
 
     private void read() {
-        Problems problems = new Problems();
-        sheet = PoseText.read(draft.now(), problems);
         inHand = Optional.empty();
-        if (sheet.isPresent() && sheet.get().pose(frame.get()).isEmpty()) {
+        solving.read();
+        if (solving.sheet().isEmpty()) {
+            return;
+        }
+        if (pose().isEmpty()) {
             frame.set(PoseFrame.START);
-            return;
+        } else {
+            solving.solve();
         }
-        if (sheet.isEmpty()) {
-            generation++;
-            messages.set(problems.all().stream()
-                    .map(p -> new PoseMessage(p, Optional.empty()))
-                    .toList());
-            return;
-        }
-        solve();
-    }
-
-    private void solve() {
-        Optional<Pose> written = pose();
-        Optional<Pose> first = sheet.flatMap(s -> s.pose(PoseFrame.START)).filter(p -> frame.get() != PoseFrame.START);
-        if (written.isEmpty()) {
-            return;
-        }
-        Pose wanted = inHand.map(hand -> hand.in(written.get())).orElse(written.get());
-        Optional<SolvedPose> known = start;
-        int asked = ++generation;
-        PoseFrame of = frame.get();
-        boolean turning = isTurning();
-        showRows();
-        solving.run(
-                () -> {
-                    Optional<SolvedPose> before = known.filter(
-                                    k -> first.filter(k.pose()::equals).isPresent())
-                            .or(() -> first.map(PoseSolver::solve));
-                    SolvedPose answer = PoseSolver.solve(wanted);
-                    return new Answer(answer, before, turning ? List.of() : Penetrations.tooDeep(answer));
-                },
-                answer -> show(answer, of, asked),
-                e -> refusal.set(Optional.of(words.text("pose.failed", String.valueOf(e.getMessage())))));
-    }
-
-    private void show(Answer answer, PoseFrame of, int asked) {
-        if (of != frame.get()) {
-            return;
-        }
-        start = answer.start;
-        SolvedPose pose = answer.pose;
-        solved.set(Optional.of(
-                answer.start.isPresent() && pose.ghostBody().isEmpty()
-                        ? pose.withGhost(answer.start.get().body())
-                        : pose));
-        if (asked == generation) {
-            skeleton.set(Optional.of(pose.skeleton()));
-            messages.set(messages(answer));
-        }
-        showRows();
-    }
-
-    private List<PoseMessage> messages(Answer answer) {
-        SolvedPose pose = answer.pose;
-        List<PoseMessage> all = new ArrayList<>();
-        List<SolvedPose.MovedAngle> moved = new ArrayList<>(pose.moved());
-        for (Problem problem : pose.problems()) {
-            boolean isMove = problem.severity() == Problem.Severity.WARNING && !moved.isEmpty();
-            all.add(new PoseMessage(problem, isMove ? Optional.of(moved.remove(0)) : Optional.empty()));
-        }
-        for (Penetration penetration : answer.inside) {
-            all.add(new PoseMessage(
-                    Problem.warning(
-                            pose.pose().file(),
-                            pose.pose().line(),
-                            penetration.words(),
-                            words.text("pose.inside.remedy")),
-                    Optional.empty()));
-        }
-        return all;
-    }
-
-    private void showRows() {
-        pose().ifPresent(pose -> rows.set(new JointTable(
-                        pose,
-                        inHand.map(InHand::angles).orElse(pose.angles()),
-                        solved.get(),
-                        inHand.map(InHand::motions).orElse(Set.of()),
-                        motion -> PoseText.isSplit(draft.now(), frame.get(), motion))
-                .rows()));
     }
 
     /**
@@ -231,7 +139,7 @@ public final class PoseModel {
 
     /** Pulls a grip towards a place of a view, without writing it yet. */
     public void pulling(Grip.At at, View view, double across, double upward) {
-        Optional<SolvedPose> body = solved.get();
+        Optional<SolvedPose> body = solved().get();
         if (body.isEmpty()) {
             return;
         }
@@ -264,7 +172,7 @@ public final class PoseModel {
     }
 
     private boolean isApart(Motion motion) {
-        return rows.get().stream()
+        return rows().get().stream()
                 .anyMatch(r -> r.motion() == motion && r.side().isPresent());
     }
 
@@ -272,11 +180,11 @@ public final class PoseModel {
         refusal.set(Optional.empty());
         InHand hand = InHand.of(inHand, angles, turned);
         inHand = Optional.of(hand);
-        solved.get().map(SolvedPose::skeleton).ifPresent(body -> {
+        solved().get().map(SolvedPose::skeleton).ifPresent(body -> {
             JointAngles over = hand.over(body.posture().angles());
-            skeleton.set(Optional.of(Skeleton.of(body.posture().withAngles(over), body.lengths())));
+            solving.skeleton().set(Optional.of(Skeleton.of(body.posture().withAngles(over), body.lengths())));
         });
-        solve();
+        solving.solve();
     }
 
     /** Whether something is in hand that is not written yet. */
@@ -353,7 +261,7 @@ public final class PoseModel {
 
     /** Writes every angle that the contacts set. */
     public void takeAllSolved() {
-        Optional<SolvedPose> body = solved.get();
+        Optional<SolvedPose> body = solved().get();
         Optional<Pose> pose = pose();
         if (body.isEmpty() || pose.isEmpty()) {
             return;
@@ -452,7 +360,7 @@ public final class PoseModel {
         draft.change(name, place, next);
         if (same && inHand.isPresent()) {
             inHand = Optional.empty();
-            solve();
+            solving.solve();
         }
     }
 

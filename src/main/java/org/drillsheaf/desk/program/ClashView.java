@@ -78,6 +78,11 @@ final class ClashView extends VBox {
         return true;
     }
 
+    /** How many can be let go. */
+    int size() {
+        return buttons.size();
+    }
+
     void ready() {
         buttons.get(0).requestFocus();
     }

@@ -146,6 +146,11 @@ public final class ProgramSheet implements Sheet {
 
     @Override
     public List<Page.Hint> hints() {
+        if (clash.isPresent()) {
+            return List.of(
+                    new Page.Hint("1 – " + clash.get().size(), words.text("hint.let-go")),
+                    new Page.Hint("Ctrl Z", words.text("menu.undo")));
+        }
         return List.of(
                 new Page.Hint(words.text("key.arrows"), words.text("hint.between-drills")),
                 new Page.Hint("S", words.text("hint.swap")),

@@ -193,7 +193,7 @@ public final class ReadingSheet implements Sheet {
         HBox.setHgrow(sentence, Priority.ALWAYS);
         sentence.setMaxWidth(Double.MAX_VALUE);
         HBox line = new HBox(8, sign, sentence);
-        line.setAlignment(Pos.TOP_LEFT);
+        line.setAlignment(Pos.BASELINE_LEFT);
         return line;
     }
 

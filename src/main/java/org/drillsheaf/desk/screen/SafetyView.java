@@ -255,7 +255,7 @@ final class SafetyView extends VBox {
         List<String> ids = new ArrayList<>(rows.keySet());
         int index = ids.indexOf(question.id()) + by;
         if (index < 0 || index >= ids.size()) {
-            if (by > 0) {
+            if (by > 0 && !ready()) {
                 done.run();
             }
             return false;

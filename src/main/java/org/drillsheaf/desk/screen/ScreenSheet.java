@@ -41,7 +41,8 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
     private boolean roomy = true;
     private boolean compact;
 
-    public ScreenSheet(ClientCase client) {
+    /** @param keysChanged is told when other keys count: those of the questions, or those of the table */
+    public ScreenSheet(ClientCase client, Runnable keysChanged) {
         this.model = new ScreenModel(client);
         this.words = client.workplace().words();
         this.howTo = new HowToView(model, words);
@@ -69,6 +70,10 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
         pane.setCenter(scroll);
         pane.setRight(side);
         pane.widthProperty().addListener((of, old, now) -> arrange());
+        // After the layout: in the middle of it nothing may come or go.
+        all.layoutBoundsProperty()
+                .addListener((of, old, now) -> client.workplace().background().show(this::arrange));
+        safety.focusWithinProperty().addListener((of, old, now) -> keysChanged.run());
         pane.getStyleClass().add("sheet");
         howTo.show(rows.get(0).cells().get(0).entry());
         client.evaluation().addListener((of, old, now) -> show());
@@ -94,7 +99,7 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
                         sides,
                         Labels.text(words.text("screen.last"), "column-head", "col-last"),
                         Labels.text(words.text("screen.since"), "column-head", "col-since"));
-        head.setStyle("-fx-border-color: transparent transparent -ds-ink-2 transparent; -fx-border-width: 1px;");
+        head.getStyleClass().add("screen-head");
         return head;
     }
 
@@ -158,6 +163,13 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
 
     @Override
     public List<Page.Hint> hints() {
+        if (safety.isFocusWithin()) {
+            return List.of(
+                    new Page.Hint("N", words.text("answer.no")),
+                    new Page.Hint("Y", words.text("answer.yes")),
+                    new Page.Hint("↓ ↑", words.text("hint.question")),
+                    new Page.Hint("F8", words.text("hint.next-missing")));
+        }
         return List.of(
                 new Page.Hint("Enter", words.text("hint.next-field")),
                 new Page.Hint("P", words.text("hint.pain")),

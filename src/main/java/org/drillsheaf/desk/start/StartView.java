@@ -40,7 +40,7 @@ public final class StartView extends HBox {
     private final Label title;
     private final StackPane told = new StackPane();
     private final VBox column = new VBox();
-    private final VBox choices = new VBox(10);
+    private final VBox choices = new VBox();
 
     /** What the page asks for. */
     public interface Actions {
@@ -76,6 +76,7 @@ public final class StartView extends HBox {
                         choice(
                                 Buttons.plain(words.text("start.join"), () -> form("start.join", true, null)),
                                 "start.join.more"));
+        choices.getStyleClass().add("choices-column");
         told.setAlignment(Pos.CENTER_LEFT);
         column.getChildren()
                 .addAll(title, Labels.prose(words.text("start.more"), "second"), choices, told, looks(settings));
