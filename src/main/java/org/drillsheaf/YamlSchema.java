@@ -1,11 +1,13 @@
 package org.drillsheaf;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.Error;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.util.List;
-import java.util.Locale;
 import java.util.TreeSet;
 
 /**
@@ -14,15 +16,21 @@ import java.util.TreeSet;
  */
 public final class YamlSchema {
     private final Schema schema;
+    private final JsonNode rules;
 
-    private YamlSchema(Schema schema) {
+    private YamlSchema(Schema schema, JsonNode rules) {
         this.schema = schema;
+        this.rules = rules;
     }
 
     /** Reads a schema of the 2020-12 draft; a schema of ours that does not parse is a broken build, not bad input. */
     public static YamlSchema of(String jsonText) {
         SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
-        return new YamlSchema(registry.getSchema(jsonText));
+        try {
+            return new YamlSchema(registry.getSchema(jsonText), new ObjectMapper().readTree(jsonText));
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException(e);
+        }
     }
 
     /** Reports every place where the document does not have the shape. */
@@ -31,7 +39,7 @@ public final class YamlSchema {
         TreeSet<String> seen = new TreeSet<>();
         for (Error error : errors) {
             YamlNode place = place(document, error);
-            Problem problem = problem(place, error);
+            Problem problem = problem(place, error, rulesOf(error));
             if (seen.add(problem.message())) {
                 problems.add(problem);
             }
@@ -49,12 +57,17 @@ public final class YamlSchema {
         return property == null ? node : node.get(property).orElse(node);
     }
 
-    private static Problem problem(YamlNode node, Error error) {
+    /** All that is asked of the value whose error it is. */
+    private JsonNode rulesOf(Error error) {
+        String broken = String.valueOf(error.getSchemaLocation().getFragment());
+        return rules.at(broken.substring(0, Math.max(0, broken.lastIndexOf('/'))));
+    }
+
+    private static Problem problem(YamlNode node, Error error, JsonNode rules) {
         String where = node.path().isEmpty()
                 ? "the top of the file"
                 : "“" + node.path().substring(1).replace('/', '.') + "”";
         String property = error.getProperty();
-        String message = error.getMessage().replaceFirst("^[^:]*: ", "");
         return switch (error.getKeyword()) {
             case "required" ->
                 Problem.error(
@@ -72,12 +85,12 @@ public final class YamlSchema {
                 Problem.error(
                         node.file(),
                         node.line(),
-                        where + " does not fit: " + lower(message),
-                        "Write a value as the schema says");
+                        where + " cannot be " + SchemaWords.found(error.getInstanceNode()),
+                        SchemaWords.wanted(error.getKeyword(), rules).orElseGet(() -> asTheSchemaSays(error)));
         };
     }
 
-    private static String lower(String message) {
-        return message.isEmpty() ? message : message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1);
+    private static String asTheSchemaSays(Error error) {
+        return "The schema says: " + error.getMessage().replaceFirst("^[^:]*: ", "");
     }
 }

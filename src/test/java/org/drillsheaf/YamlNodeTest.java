@@ -96,7 +96,7 @@ class YamlNodeTest {
         assertThat(problems.all()).extracting(Problem::line).containsExactlyInAnyOrder(1, 1, 2);
         assertThat(problems.all()).anyMatch(p -> p.what().contains("“levle” is not known here"));
         assertThat(problems.all()).anyMatch(p -> p.what().contains("“id” is missing"));
-        assertThat(problems.all()).anyMatch(p -> p.what().contains("“level” does not fit"));
+        assertThat(problems.all()).anyMatch(p -> p.what().contains("“level” cannot be “9”"));
     }
 
     @Test

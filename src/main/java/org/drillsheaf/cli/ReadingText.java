@@ -156,7 +156,7 @@ final class ReadingText {
         }
         if (!presentation.openBecause().isEmpty()) {
             out.println(
-                    "    ? open because of " + say(Saying.joined(Saying.Joint.SEMICOLON, presentation.openBecause())));
+                    "    ? keeps it open: " + say(Saying.joined(Saying.Joint.SEMICOLON, presentation.openBecause())));
         }
     }
 
