@@ -36,6 +36,15 @@ public record Evaluation(ClientDraft draft, LocalDate date, Optional<Course> cou
                 && !course.orElseThrow().last().refers();
     }
 
+    /** Key of the words when a safety answer stops the program or holds it; empty when none does. */
+    public Optional<String> barredBySafety() {
+        return reading().map(r -> r.safety().status()).flatMap(status -> switch (status) {
+            case STOPPED -> Optional.of("safety.stopped");
+            case HELD -> Optional.of("safety.held");
+            case UNANSWERED, CLEAR -> Optional.empty();
+        });
+    }
+
     /** The program for an evaluation. */
     public record Built(Evaluation of, Planning planning) {
 

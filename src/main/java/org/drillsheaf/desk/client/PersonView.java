@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
+import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
@@ -26,6 +26,7 @@ import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.look.Named;
 import org.drillsheaf.desk.look.Segments;
+import org.drillsheaf.desk.look.StyleClass;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.drill.DrillWords;
 import org.drillsheaf.store.record.Content;
@@ -42,7 +43,7 @@ public final class PersonView extends VBox {
     private final ComboBox<String> wish = new ComboBox<>();
     private final ComboBox<String> language = new ComboBox<>();
     private final ConditionsView conditions;
-    private final Label wrong = Labels.prose("", "bold");
+    private final Label wrong = Labels.prose("", "bold", "field-error");
     private final Content before;
     private String sex;
 
@@ -70,6 +71,7 @@ public final class PersonView extends VBox {
         for (String key : List.of("name", "called", "born", STATURE, "minutes-per-session", "sessions-per-week")) {
             TextField field = new TextField(shown(key, before.value("/" + key).orElse(fresh ? usual(key) : "")));
             field.setAccessibleRoleDescription(words.text("person." + key));
+            field.textProperty().addListener((of, old, now) -> right(field));
             fields.put(key, field);
             row(grid, row++, "person." + key, field);
         }
@@ -120,7 +122,6 @@ public final class PersonView extends VBox {
                 .addAll(
                         Labels.text(words.text(fresh ? "person.new" : "person.title"), "heading"),
                         scroll,
-                        wrong,
                         new HBox(8, save, close));
         if (fresh) {
             getChildren().add(1, Labels.prose(words.text("person.needed"), "small", "second"));
@@ -185,16 +186,15 @@ public final class PersonView extends VBox {
     }
 
     private void row(GridPane grid, int row, String key, javafx.scene.Node field) {
-        Label label = Labels.text(words.text(key), "second");
+        Label label = Labels.text(words.text(key), "second", "form-name");
         label.setMinWidth(USE_PREF_SIZE);
         label.setLabelFor(field);
-        grid.addRow(row, label, field);
+        GridPane.setValignment(label, VPos.TOP);
+        grid.addRow(row, label, field instanceof TextField ? new VBox(field) : field);
     }
 
     private void save(BiConsumer<Content, Content> saved) {
-        Optional<String> mistake = mistake();
-        wrong.setText(mistake.orElse(""));
-        if (mistake.isPresent()) {
+        if (isMistaken()) {
             return;
         }
         Content person = before.with("/name", text("name"));
@@ -241,7 +241,7 @@ public final class PersonView extends VBox {
         return field(key).getText().strip();
     }
 
-    private Optional<String> mistake() {
+    private boolean isMistaken() {
         if (text("name").isEmpty()) {
             return wrong("name", "person.wrong.name");
         }
@@ -254,10 +254,7 @@ public final class PersonView extends VBox {
         if (!isNumber("minutes-per-session", 3, 120)) {
             return wrong("minutes-per-session", "person.wrong.minutes");
         }
-        if (!isNumber("sessions-per-week", 1, 14)) {
-            return wrong("sessions-per-week", "person.wrong.sessions");
-        }
-        return Optional.empty();
+        return !isNumber("sessions-per-week", 1, 14) && wrong("sessions-per-week", "person.wrong.sessions");
     }
 
     private boolean isNumber(String key, int least, int most) {
@@ -268,8 +265,25 @@ public final class PersonView extends VBox {
                 && Double.parseDouble(text) <= most;
     }
 
-    private Optional<String> wrong(String field, String key) {
-        field(field).requestFocus();
-        return Optional.of(words.text(key));
+    /** What is wrong stands under the field, which has the focus, until another key is typed in it. */
+    private boolean wrong(String key, String words) {
+        fields.values().forEach(this::right);
+        TextField field = field(key);
+        wrong.setText(this.words.text(words));
+        StyleClass.set(field, "wrong", true);
+        field.setAccessibleHelp(wrong.getText());
+        if (field.getParent() instanceof VBox box) {
+            box.getChildren().add(wrong);
+        }
+        field.requestFocus();
+        return true;
+    }
+
+    private void right(TextField field) {
+        StyleClass.set(field, "wrong", false);
+        field.setAccessibleHelp(null);
+        if (field.getParent() instanceof VBox box) {
+            box.getChildren().remove(wrong);
+        }
     }
 }

@@ -148,7 +148,11 @@ public final class HandoutSheet implements Sheet {
             pages.show(painted.images());
             middle.getChildren().setAll(pages);
             way.tell(model.notPrinted(choice.kind())
-                    .orElse(words.count("handout.ready", painted.images().size())));
+                    .orElse(
+                            isNewest(painted.made())
+                                    ? words.count(
+                                            "handout.ready", painted.images().size())
+                                    : words.text("handout.making")));
             outgoing().ifPresent(paper -> {
                 Optional<Consumer<HandoutModel.Made>> asked = waiting;
                 waiting = Optional.empty();
@@ -167,11 +171,16 @@ public final class HandoutSheet implements Sheet {
     /** The paper in sight, when it may leave the house. */
     private Optional<HandoutModel.Made> outgoing() {
         return made.filter(m -> m.choice().equals(choice))
-                .filter(m -> model.source()
-                        .filter(s -> s.evaluation() == m.source().evaluation()
-                                && s.signed().equals(m.source().signed()))
-                        .isPresent())
+                .filter(this::isNewest)
                 .filter(m -> model.notPrinted(choice.kind()).isEmpty());
+    }
+
+    /** Whether nothing was decided since it was made; else a newer one is on its way. */
+    private boolean isNewest(HandoutModel.Made paper) {
+        return model.source()
+                .filter(s -> s.evaluation() == paper.source().evaluation()
+                        && s.signed().equals(paper.source().signed()))
+                .isPresent();
     }
 
     /** Uses the paper in sight; one that is still being made is used when it is there. */

@@ -122,7 +122,7 @@ final class EntryView extends HBox {
     }
 
     static String sentence(String clause) {
-        return clause.isEmpty() ? "" : Words.capital(clause) + ".";
+        return clause.isEmpty() || clause.endsWith(".") ? Words.capital(clause) : Words.capital(clause) + ".";
     }
 
     Phase phase() {

@@ -11,6 +11,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import org.drillsheaf.desk.look.IntoSight;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.drill.Phase;
 import org.drillsheaf.program.PhasePlan;
@@ -87,6 +88,7 @@ final class PhaseBoard extends BorderPane implements EntryView.Hands {
             entry.focusedProperty().addListener((of, old, now) -> {
                 if (now) {
                     select(entry);
+                    IntoSight.bring(entry, 0);
                 }
             });
             entry.setOnKeyPressed(key -> {
@@ -150,6 +152,8 @@ final class PhaseBoard extends BorderPane implements EntryView.Hands {
             entry.requestFocus();
         });
         setRight(panel);
+        inPlace(); // the columns are narrower now
+        IntoSight.bring(entry, 0);
         if (focus) {
             panel.ready();
         }

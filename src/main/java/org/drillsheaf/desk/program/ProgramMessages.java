@@ -37,7 +37,7 @@ final class ProgramMessages extends VBox {
                     .forEach(r -> getChildren().add(model.isStoppedWithout() ? message(r, searchAgain()) : message(r)));
         }
         if (!model.mayBuild()) {
-            getChildren().add(message(words.text("program.safety-first")));
+            getChildren().add(message(model.whyNotBuilt("program.safety-first")));
         }
         if (model.client().searchIsLong().get()) {
             getChildren().add(searching());

@@ -138,6 +138,16 @@ public final class ProgramModel {
         return client.evaluation().get().filter(Evaluation::mayBuild).isPresent();
     }
 
+    /** Why no program may be built: what a safety answer does to it, else that the answers come first. */
+    public String whyNotBuilt(String otherwise) {
+        return client.workplace()
+                .words()
+                .text(client.evaluation()
+                        .get()
+                        .flatMap(Evaluation::barredBySafety)
+                        .orElse(otherwise));
+    }
+
     /** What the house calls a phase, in the language of the window. */
     public String name(Phase phase) {
         return trade().phase(phase);

@@ -33,6 +33,8 @@ public final class ProgramSheet implements Sheet {
     private final BorderPane pane = new BorderPane();
     private final ProgramMessages top;
     private final ScrollPane messages = new ScrollPane();
+    private final Button build;
+    private final Readiness building;
     private final Button sign;
     private final Readiness signing;
     private final PhaseBoard board;
@@ -46,6 +48,8 @@ public final class ProgramSheet implements Sheet {
         this.open = open;
         this.sign = Buttons.main(words.text("program.sign"), client::sign);
         this.signing = Readiness.of(sign);
+        this.build = Buttons.withKey(Buttons.plain("", client::buildNow), "Ctrl B");
+        this.building = Readiness.of(build);
         this.top = new ProgramMessages(model, words);
         this.board = new PhaseBoard(model, words, pane);
         pane.getStyleClass().add("sheet");
@@ -74,6 +78,9 @@ public final class ProgramSheet implements Sheet {
 
     private void show() {
         signing.set(notReady());
+        building.set(model.mayBuild() ? Optional.empty() : Optional.of(model.whyNotBuilt("program.not-ready-safety")));
+        build.setText(words.text(model.shown().isPresent() ? "program.build" : "reading.build"));
+        build.setAccessibleText(build.getText() + ", Ctrl B");
         clash = top.show(little);
         model.shown()
                 .ifPresentOrElse(
@@ -101,7 +108,7 @@ public final class ProgramSheet implements Sheet {
     @Override
     public String summary() {
         if (!model.mayBuild()) {
-            return words.text("program.summary-waits");
+            return model.whyNotBuilt("program.summary-waits");
         }
         if (model.client().isBuiltForNow() && model.clash().isPresent()) {
             return words.text("program.summary-clash");
@@ -139,8 +146,6 @@ public final class ProgramSheet implements Sheet {
 
     @Override
     public List<Node> actions() {
-        Button build = Buttons.withKey(
-                Buttons.plain(words.text("program.build"), () -> model.client().buildNow()), "Ctrl B");
         return List.of(build, sign);
     }
 
@@ -150,6 +155,9 @@ public final class ProgramSheet implements Sheet {
             return List.of(
                     new Page.Hint("1 – " + clash.get().size(), words.text("hint.let-go")),
                     new Page.Hint("Ctrl Z", words.text("menu.undo")));
+        }
+        if (model.shown().isEmpty()) {
+            return List.of(new Page.Hint("F8", words.text("hint.next-missing")));
         }
         return List.of(
                 new Page.Hint(words.text("key.arrows"), words.text("hint.between-drills")),

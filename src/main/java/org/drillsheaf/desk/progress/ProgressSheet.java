@@ -27,6 +27,7 @@ import org.drillsheaf.desk.client.WhileOpen;
 import org.drillsheaf.desk.frame.Page;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
+import org.drillsheaf.desk.look.Readiness;
 import org.drillsheaf.desk.words.TradeWords;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.screen.GateResult;
@@ -37,18 +38,20 @@ public final class ProgressSheet implements Sheet {
     private final ProgressModel model;
     private final Words words;
     private final TradeWords trade;
-    private final IntConsumer open;
     private final VBox all = new VBox();
     private final ScrollPane scroll = new ScrollPane(all);
+    private final Button report;
+    private final Readiness reporting;
 
     public ProgressSheet(ClientCase client, IntConsumer open) {
         this.model = new ProgressModel(client);
         this.words = client.workplace().words();
         this.trade = model.trade();
-        this.open = open;
+        this.report = Buttons.plain(words.text("progress.report"), () -> open.accept(3));
+        this.reporting = Readiness.of(report);
         all.getStyleClass().add("column-left");
         scroll.setFitToWidth(true);
-        scroll.getStyleClass().add("sheet");
+        scroll.getStyleClass().addAll("sheet", "read");
         scroll.setAccessibleText(words.text("sheet.progress"));
         WhileOpen whileOpen = new WhileOpen(scroll, this::show);
         client.evaluation().addListener((of, old, now) -> whileOpen.changed());
@@ -57,8 +60,9 @@ public final class ProgressSheet implements Sheet {
     private void show() {
         all.getChildren().clear();
         List<ProgressModel.Line> lines = model.lines();
+        reporting.set(lines.isEmpty() ? Optional.of(words.text("progress.one-visit")) : Optional.empty());
         if (lines.isEmpty()) {
-            all.getChildren().add(Labels.prose(words.text("progress.one-visit"), "second"));
+            all.getChildren().add(Labels.prose(words.text("progress.next-visit"), "second"));
             return;
         }
         Course course = model.course().orElseThrow();
@@ -193,7 +197,6 @@ public final class ProgressSheet implements Sheet {
 
     @Override
     public List<Node> actions() {
-        Button report = Buttons.plain(words.text("progress.report"), () -> open.accept(3));
         return List.of(report);
     }
 

@@ -139,6 +139,7 @@ final class SafetyView extends VBox {
             line.getChildren().addAll(Labels.text(words.text("safety.keys"), "small", "third"));
         }
         line.setAlignment(Pos.CENTER_LEFT);
+        line.getStyleClass().add("safety-head");
         getChildren().add(line);
     }
 

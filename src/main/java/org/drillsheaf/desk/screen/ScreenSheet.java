@@ -15,8 +15,10 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.client.ClientCase;
+import org.drillsheaf.desk.client.Evaluation;
 import org.drillsheaf.desk.client.Sheet;
 import org.drillsheaf.desk.frame.Page;
+import org.drillsheaf.desk.look.IntoSight;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.screen.FindingKind;
@@ -27,6 +29,9 @@ import org.jspecify.annotations.Nullable;
 public final class ScreenSheet implements Sheet, ScreenRow.Table {
     /** So long a field has the focus before its how-to is shown: who goes on typing need not wait for it at every field. */
     private static final Duration PAUSE = Duration.ofMillis(150);
+
+    /** Dots of the rows above and below that are seen beside the one in work. */
+    private static final double NEIGHBOURS = 45;
 
     private final ScreenModel model;
     private final Words words;
@@ -131,7 +136,13 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
         int painful = model.count(FindingKind.PAINFUL);
         String found = limited + painful == 0 ? "" : " " + words.text("screen.summary-found", limited, painful);
         String asked = open == 0 ? "" : " " + words.count("safety.open", open);
-        return taken + found + asked;
+        String barred = model.client()
+                .evaluation()
+                .get()
+                .flatMap(Evaluation::barredBySafety)
+                .map(key -> words.text(key) + " ")
+                .orElse("");
+        return barred + taken + found + asked;
     }
 
     @Override
@@ -248,25 +259,7 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
                 howTo.show(entry);
             }
         });
-        rows.stream().filter(r -> r.test().equals(test)).findFirst().ifPresent(this::intoSight);
-    }
-
-    private void intoSight(Node row) {
-        double height = scroll.getContent().getBoundsInLocal().getHeight();
-        double view = scroll.getViewportBounds().getHeight();
-        if (height <= view || view <= 0) {
-            return;
-        }
-        double top = scroll.getContent()
-                .sceneToLocal(row.localToScene(row.getBoundsInLocal()))
-                .getMinY();
-        double from = scroll.getVvalue() * (height - view);
-        double margin = 70;
-        if (top < from + margin) {
-            scroll.setVvalue(Math.max(0, (top - margin) / (height - view)));
-        } else if (top + margin > from + view) {
-            scroll.setVvalue(Math.min(1, (top + margin - view) / (height - view)));
-        }
+        rows.stream().filter(r -> r.test().equals(test)).findFirst().ifPresent(r -> IntoSight.bring(r, NEIGHBOURS));
     }
 
     @Override
