@@ -49,6 +49,11 @@ final class FontFiles {
         return Optional.of(font);
     }
 
+    /** Whether the font at an address that was asked for is small enough to be kept in memory. */
+    boolean keeps(String address) {
+        return kept.containsKey(address);
+    }
+
     /** Addresses of the fonts that some page has needed so far. */
     Set<String> asked() {
         return new TreeSet<>(asked);

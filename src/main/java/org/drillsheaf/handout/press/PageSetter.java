@@ -2,10 +2,7 @@ package org.drillsheaf.handout.press;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.StringReader;
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.Proxy;
 import java.time.Instant;
 import java.util.Date;
 import java.util.Optional;
@@ -16,14 +13,7 @@ import java.util.logging.Logger;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParserFactory;
-import org.apache.fop.apps.EnvironmentalProfileFactory;
 import org.apache.fop.apps.FOUserAgent;
-import org.apache.fop.apps.Fop;
-import org.apache.fop.apps.FopConfParser;
-import org.apache.fop.apps.FopFactory;
-import org.apache.fop.apps.FopFactoryConfig;
-import org.apache.xmlgraphics.image.loader.ImageManager;
-import org.apache.xmlgraphics.util.MimeConstants;
 import org.drillsheaf.Problems;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
@@ -32,8 +22,8 @@ import org.xml.sax.XMLReader;
 import org.xml.sax.helpers.DefaultHandler;
 
 /**
- * Sets a page description (XSL-FO) as a tagged PDF. Safe for several threads: each document gets a factory of its own, which
- * costs nothing measurable and keeps the pictures of two documents apart, and settings that no other uses meanwhile.
+ * Sets a page description (XSL-FO) as a tagged PDF. Safe for several threads: each document gets a {@link Workbench} that no other
+ * uses meanwhile.
  */
 final class PageSetter {
     /** Kept here because a logger that nobody holds forgets its level. */
@@ -47,32 +37,12 @@ final class PageSetter {
     }
 
     private final FontFiles fonts;
-    /**
-     * Settings that no document uses at the moment. Two documents never share one: a tree of settings is read lazily and is not
-     * safe for two readers, and the second one misses fonts.
-     */
-    private final Queue<FopFactoryConfig> idle = new ConcurrentLinkedQueue<>();
+    /** What no document uses at the moment; there are never more than documents set at the same time. */
+    private final Queue<Workbench> idle = new ConcurrentLinkedQueue<>();
 
     PageSetter(FontFiles fonts) {
         this.fonts = fonts;
-        idle.add(settings(fonts));
-    }
-
-    @SuppressWarnings("deprecation") // the only way to a configuration whose image manager can be replaced
-    static FopFactoryConfig settings(FontFiles fonts) {
-        try (InputStream file = PageSetter.class.getResourceAsStream("page-setter.xml")) {
-            if (file == null) {
-                throw new IllegalStateException("page-setter.xml is missing beside " + PageSetter.class);
-            }
-            return new FopConfParser(
-                            file,
-                            EnvironmentalProfileFactory.createRestrictedIO(
-                                    LockedResources.BASE, new LockedResources(fonts)))
-                    .getFopFactoryBuilder()
-                    .buildConfig();
-        } catch (IOException | SAXException e) {
-            throw new IllegalStateException("the settings of the page setter cannot be read", e);
-        }
+        idle.add(new Workbench(fonts));
     }
 
     /**
@@ -84,16 +54,14 @@ final class PageSetter {
     Optional<byte[]> set(String template, String page, PictureShelf pictures, Instant created, Problems problems) {
         ByteArrayOutputStream pdf = new ByteArrayOutputStream(1 << 17);
         Problems found = new Problems();
-        FopFactoryConfig settings = Optional.ofNullable(idle.poll()).orElseGet(() -> settings(fonts));
+        Workbench bench = Optional.ofNullable(idle.poll()).orElseGet(() -> new Workbench(fonts));
         try {
-            FopFactory factory = factory(settings, pictures);
-            FOUserAgent agent = factory.newFOUserAgent();
+            FOUserAgent agent = bench.agentFor(pictures);
             agent.setCreationDate(Date.from(created));
             agent.setProducer("Drillsheaf");
             agent.getEventBroadcaster().addEventListener(new PageEvents(template, page, found));
-            Fop fop = factory.newFop(MimeConstants.MIME_PDF, agent, pdf);
             XMLReader reader = reader();
-            reader.setContentHandler(fop.getDefaultHandler());
+            reader.setContentHandler(bench.toPdf(agent, pdf).getDefaultHandler());
             reader.parse(new InputSource(new StringReader(page)));
         } catch (SAXParseException e) {
             found.error(
@@ -110,7 +78,8 @@ final class PageSetter {
         } catch (IOException | ParserConfigurationException e) {
             throw new IllegalStateException("a page in memory cannot fail to be read", e);
         } finally {
-            idle.add(settings);
+            bench.clear();
+            idle.add(bench);
         }
         problems.addAll(found.all());
         return found.hasErrors() ? Optional.empty() : Optional.of(pdf.toByteArray());
@@ -129,27 +98,6 @@ final class PageSetter {
     private static String sentence(String message) {
         String line = message.lines().findFirst().orElse("").strip();
         return line.endsWith(".") ? line.substring(0, line.length() - 1) : line;
-    }
-
-    static FopFactory factory(FopFactoryConfig settings, PictureShelf pictures) {
-        return FopFactory.newInstance(withImages(settings, PaintedImages.managerFor(pictures)));
-    }
-
-    /** The library builds its own image manager with every reader on the class path; ours takes its place. */
-    private static FopFactoryConfig withImages(FopFactoryConfig config, ImageManager images) {
-        return (FopFactoryConfig) Proxy.newProxyInstance(
-                FopFactoryConfig.class.getClassLoader(),
-                new Class<?>[] {FopFactoryConfig.class},
-                (proxy, method, arguments) -> {
-                    if (method.getName().equals("getImageManager")) {
-                        return images;
-                    }
-                    try {
-                        return method.invoke(config, arguments);
-                    } catch (InvocationTargetException e) {
-                        throw e.getCause();
-                    }
-                });
     }
 
     static XMLReader reader() throws ParserConfigurationException, SAXException {

@@ -47,4 +47,39 @@ class PageSetterTest {
             threads.shutdownNow();
         }
     }
+
+    /** Documents take turns with fonts that were read once; none may see what another used of them. */
+    @Test
+    void documentsSetAtTheSameTimeAreThoseThatAreSetAlone() throws Exception {
+        List<String> pages = List.of(
+                SmallPage.of(ALL_WEIGHTS),
+                SmallPage.of("AVATAR To fit, <fo:inline font-weight=\"600\">Type 12° – 3 × 5</fo:inline>"),
+                SmallPage.of("Marlow רות"),
+                SmallPage.of("zyx " + ALL_WEIGHTS + " ¿cuántas?"));
+        List<byte[]> alone = new ArrayList<>();
+        for (String page : pages) {
+            alone.add(set(new PageSetter(new FontFiles()), page));
+        }
+        PageSetter shared = new PageSetter(new FontFiles());
+        ExecutorService threads = Executors.newFixedThreadPool(AT_ONCE);
+        try {
+            List<Future<byte[]>> papers = new ArrayList<>();
+            for (int i = 0; i < 200; i++) {
+                String page = pages.get(i % pages.size());
+                papers.add(threads.submit(() -> set(shared, page)));
+            }
+            for (int i = 0; i < papers.size(); i++) {
+                assertThat(papers.get(i).get()).isEqualTo(alone.get(i % pages.size()));
+            }
+        } finally {
+            threads.shutdownNow();
+        }
+    }
+
+    private static byte[] set(PageSetter setter, String page) {
+        Problems problems = new Problems();
+        byte[] raw = setter.set("test", page, new PictureShelf(), Instant.EPOCH, problems)
+                .orElseThrow(() -> new AssertionError(problems.all()));
+        return PdfFinish.finish(raw, page, Instant.EPOCH);
+    }
 }

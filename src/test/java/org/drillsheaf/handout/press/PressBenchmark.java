@@ -16,9 +16,9 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.fop.apps.FOUserAgent;
-import org.apache.fop.apps.FopFactory;
-import org.apache.fop.apps.FopFactoryConfig;
 import org.apache.fop.apps.MimeConstants;
+import org.apache.fop.render.intermediate.IFContext;
+import org.apache.fop.render.intermediate.IFSerializer;
 import org.drillsheaf.Problems;
 import org.drillsheaf.YamlNode;
 import org.drillsheaf.course.ClientVisit;
@@ -95,7 +95,7 @@ public class PressBenchmark {
         byte[] raw;
         DocumentMaker maker;
         DocumentOrder order;
-        private final FopFactoryConfig settings = PageSetter.settings(new FontFiles());
+        private final Workbench bench = new Workbench(new FontFiles());
 
         @Setup
         public void prepare() throws IOException {
@@ -146,13 +146,15 @@ public class PressBenchmark {
         /** Sets the lines and pages and goes no further: no pictures, no fonts in it, no PDF. */
         void layOut() {
             try {
-                FopFactory factory = PageSetter.factory(settings, blank.pictures());
-                FOUserAgent agent = factory.newFOUserAgent();
+                FOUserAgent agent = bench.agentFor(blank.pictures());
                 agent.getEventBroadcaster().addEventListener(event -> {});
+                IFSerializer marks = new IFSerializer(new IFContext(agent));
+                marks.mimicDocumentHandler(
+                        agent.getRendererFactory().createDocumentHandler(agent, MimeConstants.MIME_PDF));
+                agent.setDocumentHandlerOverride(marks);
                 XMLReader reader = PageSetter.reader();
                 reader.setContentHandler(
-                        factory.newFop(MimeConstants.MIME_FOP_IF, agent, OutputStream.nullOutputStream())
-                                .getDefaultHandler());
+                        bench.toPdf(agent, OutputStream.nullOutputStream()).getDefaultHandler());
                 reader.parse(new InputSource(new StringReader(blank.text())));
             } catch (IOException | SAXException | ParserConfigurationException e) {
                 throw new IllegalStateException(e);
