@@ -20,6 +20,7 @@ import org.drillsheaf.Problems;
 import org.drillsheaf.course.Folders;
 import org.drillsheaf.course.Knowledge;
 import org.drillsheaf.desk.frame.FrameView;
+import org.drillsheaf.desk.look.IntoSight;
 import org.drillsheaf.desk.look.Look;
 import org.drillsheaf.desk.picture.Pictures;
 import org.drillsheaf.desk.setting.DeskSettings;
@@ -79,6 +80,7 @@ public final class DeskWindow implements FrameView.Actions, Entrance.Door, Lock.
                 new javafx.scene.layout.StackPane(),
                 Math.min(WIDTH, screen.getWidth()),
                 Math.min(HEIGHT, screen.getHeight()));
+        IntoSight.follow(scene);
         scene.addEventHandler(KeyEvent.KEY_PRESSED, DeskWindow::enterPresses);
         this.lock = new Lock(scene, clock, this);
         stage.setScene(scene);

@@ -88,7 +88,6 @@ final class PhaseBoard extends BorderPane implements EntryView.Hands {
             entry.focusedProperty().addListener((of, old, now) -> {
                 if (now) {
                     select(entry);
-                    IntoSight.bring(entry, 0);
                 }
             });
             entry.setOnKeyPressed(key -> {

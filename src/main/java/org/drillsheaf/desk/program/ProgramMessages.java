@@ -1,7 +1,6 @@
 package org.drillsheaf.desk.program;
 
 import java.util.Optional;
-import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -60,7 +59,7 @@ final class ProgramMessages extends VBox {
     private Node notProved(String gap) {
         VBox box = new VBox(new Message(
                 "caution", words.text("program.stopped"), words.text("program.stopped-more", gap), searchAgain()));
-        box.setPadding(new Insets(8, 16, 8, 16));
+        box.getStyleClass().add("said");
         return box;
     }
 
@@ -71,7 +70,7 @@ final class ProgramMessages extends VBox {
 
     private static VBox message(String text, Button... actions) {
         VBox box = new VBox(new Message("caution", text, "", actions));
-        box.setPadding(new Insets(8, 16, 8, 16));
+        box.getStyleClass().add("said");
         return box;
     }
 

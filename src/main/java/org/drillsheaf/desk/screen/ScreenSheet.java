@@ -42,6 +42,7 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
     private final SafetyView safety;
     private final List<ScreenRow> rows = new ArrayList<>();
     private @Nullable ScreenEntry looksAt;
+    private @Nullable Node cameFrom;
     private boolean waits;
     private boolean roomy = true;
     private boolean compact;
@@ -70,6 +71,8 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
         scroll.getStyleClass().add("sheet");
         side = new ScrollPane(howTo);
         side.setFitToWidth(true);
+        side.getStyleClass().add("read");
+        side.setAccessibleText(words.text("how-to.title"));
         side.setFitToHeight(true);
         side.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         pane.setCenter(scroll);
@@ -156,6 +159,7 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
         boolean fits = pane.getWidth() >= scroll.getContent().minWidth(-1) + scrollBar + side.prefWidth(-1);
         if (fits != roomy) {
             roomy = fits;
+            howToInPlace(false);
             pane.setRight(roomy && !compact ? side : null);
         }
     }
@@ -163,6 +167,7 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
     @Override
     public void compact(boolean little) {
         compact = little;
+        howToInPlace(false);
         pane.setRight(roomy && !compact ? side : null);
         rows.forEach(r -> r.compact(little));
     }
@@ -191,6 +196,7 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
 
     @Override
     public void shown() {
+        howToInPlace(false);
         waits = model.client().evaluation().get().isEmpty();
         if (!waits) {
             start();
@@ -220,15 +226,38 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
 
     @Override
     public boolean pressed(KeyEvent key) {
-        if (key.getCode() == KeyCode.F1) {
+        if (key.getCode() == KeyCode.F1 && roomy && !compact) {
             pane.setRight(pane.getRight() == null ? side : null);
+            return true;
+        }
+        boolean reads = pane.getCenter() == side;
+        if (key.getCode() == KeyCode.F1 || key.getCode() == KeyCode.ESCAPE && reads) {
+            howToInPlace(!reads);
             return true;
         }
         return false;
     }
 
+    /** Where both do not fit beside each other the how-to takes the place of the table, and gives the keys back afterwards. */
+    private void howToInPlace(boolean wanted) {
+        if (wanted) {
+            cameFrom = pane.getScene().getFocusOwner();
+            pane.setRight(null);
+            pane.setCenter(side);
+            inPlace();
+            side.requestFocus();
+        } else if (pane.getCenter() == side) {
+            pane.setCenter(scroll);
+            inPlace();
+            if (cameFrom != null) {
+                cameFrom.requestFocus();
+            }
+        }
+    }
+
     /** Brings a test into sight and puts the focus into its first field. */
     public void show(String test) {
+        howToInPlace(false);
         inPlace();
         rows.stream()
                 .filter(r -> r.test().id().equals(test))
@@ -241,6 +270,7 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
 
     /** Puts the focus on the first open safety question. */
     public void showSafety() {
+        howToInPlace(false);
         inPlace();
         scroll.setVvalue(0);
         safety.ready();
