@@ -10,7 +10,7 @@ public final class GrowingArea extends TextArea {
     /** Room that is not for letters, as the style sheet gives it, in em. */
     private static final double BESIDE = 1.6;
 
-    private static final double ABOVE_AND_BELOW = 0.95;
+    private static final double ABOVE_AND_BELOW = 0.7;
 
     private final Text measure = new Text();
     private final int leastLines;
