@@ -119,8 +119,8 @@ class ClientHandoutTest {
         assertThat(headings).startsWith("H1").filteredOn(h -> h.equals("H1")).hasSize(1);
         assertThat(headings)
                 .filteredOn(h -> h.equals("H2"))
-                .as("stop, cautions, order, if this happens, at home, while you practise, faults, 5 drills")
-                .hasSize(12);
+                .as("stop, cautions, order, if this happens, at home, while you practise, faults, 5 drills, questions")
+                .hasSize(13);
         List<String> block = PdfProof.section(tree, 1);
         assertThat(block.stream().map(String::strip))
                 .as("one drill")
@@ -215,6 +215,14 @@ class ClientHandoutTest {
                         "Use a chair with four legs",
                         "You push with your legs. Soften your knees. Let your heels get heavy.",
                         "Drill 1 of 5");
+    }
+
+    @Test
+    void drillAloneOnTheLastPageLeavesLinesForQuestions() {
+        assertThat(PdfProof.text(A4_PDF)).containsSubsequence("Drill 5 of 5", "What do you want to ask");
+        assertThat(PdfProof.text(print(SampleDocuments.withDrills(
+                        A4, List.of(SampleDocuments.wallLean(1), SampleDocuments.wallLean(2))))))
+                .doesNotContain("What do you want to ask");
     }
 
     @Test
