@@ -61,8 +61,14 @@ final class Choice {
 
     /** Those of which the condition is true. */
     Choice only(java.util.function.IntPredicate condition) {
-        int[] some = Arrays.stream(drills).filter(condition).toArray();
-        return some.length == drills.length ? this : new Choice(some);
+        int[] some = new int[drills.length];
+        int size = 0;
+        for (int drill : drills) {
+            if (condition.test(drill)) {
+                some[size++] = drill;
+            }
+        }
+        return size == drills.length ? this : new Choice(Arrays.copyOf(some, size));
     }
 
     int size() {
@@ -109,8 +115,12 @@ final class Choice {
 
     int sharedWith(Choice other) {
         int shared = 0;
+        int k = 0;
         for (int drill : drills) {
-            if (other.has(drill)) {
+            while (k < other.drills.length && other.drills[k] < drill) {
+                k++;
+            }
+            if (k < other.drills.length && other.drills[k] == drill) {
                 shared++;
             }
         }

@@ -2,6 +2,7 @@ package org.drillsheaf.program.build;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,10 +25,27 @@ final class ChoiceLists {
      */
     record Listed(Choice drills, long value, long onward) {}
 
+    private static final Comparator<Listed> CHEAPEST_FIRST =
+            Comparator.comparingLong(Listed::onward).thenComparing(Listed::drills, Choice::compareByName);
+
     private final Model model;
     private final Node node;
     private final List<Collection<Listed>> lists = new ArrayList<>();
-    private final List<Map<Long, List<Listed>>> sharing = new ArrayList<>();
+    private final List<Map<Long, Holding>> sharing = new ArrayList<>();
+
+    /** The choices that hold one set. */
+    private static final class Holding {
+        private final List<Listed> choices = new ArrayList<>();
+        private boolean isSorted;
+
+        List<Listed> cheapestFirst() {
+            if (!isSorted) {
+                choices.sort(CHEAPEST_FIRST);
+                isSorted = true;
+            }
+            return choices;
+        }
+    }
 
     ChoiceLists(Model model, Node node) {
         this.model = model;
@@ -46,7 +64,7 @@ final class ChoiceLists {
     Map<Long, Long> put(int phase, Collection<Listed> choices) {
         lists.set(phase, choices);
         Map<Long, Long> onward = new HashMap<>();
-        Map<Long, List<Listed>> holding = new HashMap<>();
+        Map<Long, Holding> holding = new HashMap<>();
         sharing.set(phase, holding);
         if (phase == 0) {
             return onward;
@@ -56,26 +74,21 @@ final class ChoiceLists {
             Choice able = listed.drills.only(d -> earlier.offers(d) && !node.forbidden[phase - 1].has(d));
             for (long set : shared(phase, able)) {
                 onward.merge(set, listed.onward, Math::min);
-                holding.computeIfAbsent(set, s -> new ArrayList<>()).add(listed);
+                holding.computeIfAbsent(set, s -> new Holding()).choices.add(listed);
             }
         }
         return onward;
     }
 
-    /** The choices of the first phase. */
-    Collection<Listed> first() {
-        return lists.get(0);
+    /** The choices of the first phase, what comes to least first. */
+    List<Listed> first() {
+        return lists.get(0).stream().sorted(CHEAPEST_FIRST).toList();
     }
 
-    /** The choices of a later phase that share as many drills with these of the phase before as they must, at most two. */
-    Collection<Listed> after(int phase, Choice earlier) {
-        Map<Choice, Listed> found = new HashMap<>();
-        for (long set : shared(phase, earlier)) {
-            for (Listed listed : sharing.get(phase).getOrDefault(set, List.of())) {
-                found.putIfAbsent(listed.drills, listed);
-            }
-        }
-        return found.values();
+    /** The choices of a later phase that hold the set, and can share it with the phase before; what comes to least first. */
+    List<Listed> holding(int phase, long set) {
+        Holding holding = sharing.get(phase).get(set);
+        return holding == null ? List.of() : holding.cheapestFirst();
     }
 
     /** The sets of drills, out of these, that can be what a phase shares with the one before it. */
@@ -94,6 +107,11 @@ final class ChoiceLists {
             }
         }
         return sets;
+    }
+
+    /** How many drills the set holds. */
+    static int size(long set) {
+        return set == NONE ? 0 : set >>> 32 == 0 ? 1 : LARGEST_SET;
     }
 
     static Choice drills(long set) {

@@ -1,7 +1,5 @@
 package org.drillsheaf.program.build;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -42,31 +40,48 @@ final class ListedPrograms {
             }
             return;
         }
-        List<ChoiceLists.Listed> next =
-                new ArrayList<>(phase == 0 ? lists.first() : lists.after(phase, chosen[phase - 1]));
-        tally.weighed(next.size());
-        next.sort(Comparator.comparingLong(ChoiceLists.Listed::onward)
-                .thenComparing(ChoiceLists.Listed::drills, Choice::compareByName));
+        if (phase == 0) {
+            extend(0, value, ChoiceLists.NONE, lists.first());
+            return;
+        }
+        for (long set : lists.shared(phase, chosen[phase - 1])) {
+            extend(phase, value, set, lists.holding(phase, set));
+        }
+    }
+
+    /** @param next choices that hold the set, what comes to least first */
+    private void extend(int phase, long value, long set, List<ChoiceLists.Listed> next) {
+        tally.weighed(1);
         for (ChoiceLists.Listed listed : next) {
+            long least = value + listed.onward();
+            if (least >= limit) {
+                beyond = Math.min(beyond, least);
+                return;
+            }
+            tally.weighed(1);
             if (tally.spent()) {
                 return;
             }
-            if (value + listed.onward() >= limit) {
-                beyond = Math.min(beyond, value + listed.onward());
-                continue;
-            }
             chosen[phase] = listed.drills();
-            int repeats = model.earlier(chosen, phase).sharedWith(chosen[phase]) - model.carried(phase);
-            long own = objective.one(Level.REPEATS, Math.max(0, repeats));
-            if (repeats < 0 || !canFollow(phase)) {
+            int common = model.earlier(chosen, phase).sharedWith(chosen[phase]);
+            int repeats = common - model.carried(phase);
+            boolean isOnce = phase == 0 || common == ChoiceLists.size(set) || isFirst(phase, set);
+            if (repeats < 0 || !isOnce || !canFollow(phase)) {
                 continue;
             }
-            if (value + listed.onward() + own >= limit) {
-                beyond = Math.min(beyond, value + listed.onward() + own);
+            long own = objective.one(Level.REPEATS, repeats);
+            if (least + own >= limit) {
+                beyond = Math.min(beyond, least + own);
                 continue;
             }
             extend(phase + 1, value + listed.value() + own);
         }
+    }
+
+    /** Whether the set is the first of those that the phase shares with the one before; a choice that shares more comes once for each. */
+    private boolean isFirst(int phase, long set) {
+        Choice common = chosen[phase].only(chosen[phase - 1]::has);
+        return lists.shared(phase, common).get(0) == set;
     }
 
     /** Whether nothing in the phase needs another drill first, or steps down from one before. */

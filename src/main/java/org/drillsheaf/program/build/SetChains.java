@@ -79,7 +79,7 @@ final class SetChains {
 
     /** The best program below the limit; when it is cut short, nothing is an answer but the program. */
     SearchResult search() {
-        back(alone.length - 1, Map.of(ChoiceLists.NONE, 0L));
+        back(alone.length - 1, Onward.of(Map.of(ChoiceLists.NONE, 0L), model.phases.get(alone.length - 1)));
         return new SearchResult(best, best.isEmpty() ? Long.MAX_VALUE : limit, beyond, isCut());
     }
 
@@ -87,8 +87,8 @@ final class SetChains {
         return tally.spent() || size > listing.mostChoices();
     }
 
-    private void back(int phase, Map<Long, Long> onward) {
-        long later = onward.values().stream().mapToLong(Long::longValue).min().orElse(0);
+    private void back(int phase, Onward onward) {
+        long later = onward.least();
         long rest = later + before[phase];
         for (long set : sets.of(phase)) {
             if (phase < alone.length - 1 && !sets.canCarry(phase + 1, positions[phase + 1], set)) {
@@ -112,7 +112,7 @@ final class SetChains {
             }
             Map<Long, Long> shared = lists.put(phase, choices);
             if (phase > 0) {
-                back(phase - 1, shared);
+                back(phase - 1, Onward.of(shared, model.phases.get(phase - 1)));
             } else {
                 programs();
             }
@@ -135,24 +135,23 @@ final class SetChains {
     }
 
     /** All choices in exactly these positions that can be part of a program with what stands later. */
-    private Collection<ChoiceLists.Listed> choices(int phase, long set, Map<Long, Long> onward) {
+    private Collection<ChoiceLists.Listed> choices(int phase, long set, Onward onward) {
         Map<Choice, ChoiceLists.Listed> found = new HashMap<>();
         if (onward.size() > listing.fewSets() && Long.bitCount(set) <= POSITIONS) {
             for (ChoiceLists.Listed listed : holding(phase, set, ChoiceLists.NONE)) {
                 long least = Long.MAX_VALUE;
                 for (long shared : lists.shared(phase + 1, listed.drills())) {
-                    least = Math.min(least, onward.getOrDefault(shared, Long.MAX_VALUE));
+                    least = Math.min(least, onward.with(shared));
                 }
                 take(phase, listed, least, found);
             }
             return found.values();
         }
-        List<Map.Entry<Long, Long>> shared = new ArrayList<>(onward.entrySet());
-        // Where a choice holds several sets, the one that costs the later phases least comes first.
-        shared.sort(Map.Entry.<Long, Long>comparingByValue().thenComparing(Map.Entry.comparingByKey()));
-        for (Map.Entry<Long, Long> one : shared) {
-            for (ChoiceLists.Listed listed : holding(phase, set, one.getKey())) {
-                take(phase, listed, one.getValue(), found);
+        for (int k = 0; k < onward.size(); k++) {
+            if ((onward.positions(k) & ~set) == 0) {
+                for (ChoiceLists.Listed listed : holding(phase, set, onward.shared(k))) {
+                    take(phase, listed, onward.value(k), found);
+                }
             }
         }
         return found.values();
