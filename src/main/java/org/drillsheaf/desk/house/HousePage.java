@@ -14,11 +14,15 @@ import org.drillsheaf.desk.frame.Page;
 import org.drillsheaf.desk.look.Labels;
 import org.drillsheaf.desk.look.Named;
 import org.drillsheaf.desk.look.Segments;
+import org.drillsheaf.desk.look.StyleClass;
 import org.drillsheaf.desk.setting.DeskSettings;
 import org.drillsheaf.desk.words.Words;
 
 /** The place of the house: how the window looks, when it locks, the clinic's own details. */
 public final class HousePage implements Page {
+    /** In heights of the title, under which there is little room. */
+    private static final double LEAST_WIDTH = 42;
+
     private static final List<Integer> SCALES = List.of(100, 125, 150, 175, 200, 250);
     private static final List<Integer> IDLE_MINUTES = List.of(0, 2, 5, 10, 30);
 
@@ -48,9 +52,19 @@ public final class HousePage implements Page {
         scroll.setContent(all);
         scroll.setFitToWidth(true);
         scroll.getStyleClass().add("page");
-        title.fontProperty()
-                .addListener(
-                        (of, before, changed) -> size.take(actions.settings().scalePercent()));
+        title.fontProperty().addListener((of, before, changed) -> {
+            size.take(actions.settings().scalePercent());
+            fit(title);
+        });
+        scroll.widthProperty().addListener((of, before, now) -> fit(title));
+    }
+
+    /** With little room the names leave more of it to their fields. */
+    private void fit(Label title) {
+        StyleClass.set(
+                scroll,
+                "compact",
+                scroll.getWidth() < LEAST_WIDTH * title.getFont().getSize());
     }
 
     private static VBox part(String title, javafx.scene.Node... rows) {
