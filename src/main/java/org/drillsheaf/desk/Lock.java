@@ -7,6 +7,7 @@ import javafx.animation.PauseTransition;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.input.InputEvent;
+import javafx.scene.input.MouseEvent;
 import javafx.util.Duration;
 import org.drillsheaf.desk.frame.FrameView;
 import org.drillsheaf.desk.setting.DeskSettings;
@@ -47,7 +48,7 @@ final class Lock {
         this.clock = clock;
         this.room = room;
         scene.addEventFilter(InputEvent.ANY, e -> {
-            if (room.settings().idleMinutes() > 0) {
+            if (room.settings().idleMinutes() > 0 && isSomebody(e)) {
                 idle.playFromStart();
             }
         });
@@ -56,6 +57,14 @@ final class Lock {
                 lock(room.words().text("lock.idle", room.settings().idleMinutes()));
             }
         });
+    }
+
+    /** What moves under a mouse at rest, such as news of another desk, is nobody at this one. */
+    private static boolean isSomebody(InputEvent event) {
+        return event.getEventType() != MouseEvent.MOUSE_ENTERED
+                && event.getEventType() != MouseEvent.MOUSE_ENTERED_TARGET
+                && event.getEventType() != MouseEvent.MOUSE_EXITED
+                && event.getEventType() != MouseEvent.MOUSE_EXITED_TARGET;
     }
 
     /** Counts the idle minutes anew. */

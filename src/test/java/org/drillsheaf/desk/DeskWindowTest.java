@@ -1,5 +1,7 @@
 package org.drillsheaf.desk;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import javafx.animation.PauseTransition;
+import javafx.event.Event;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
@@ -15,6 +19,9 @@ import javafx.scene.control.ComboBoxBase;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.PasswordField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.util.Duration;
 import org.assertj.core.api.SoftAssertions;
 import org.drillsheaf.course.Folders;
 import org.drillsheaf.desk.client.ClientCase;
@@ -104,7 +111,11 @@ class DeskWindowTest {
         desk.untilSeen(words.text("house.look"));
         look("house");
         DeskRun.fx(() -> {
-            desk.window().lockOfWindow().idle().jumpTo("end"); // as if nobody had been there for some minutes
+            PauseTransition idle = desk.window().lockOfWindow().idle();
+            idle.jumpTo(Duration.seconds(30));
+            movesUnderTheMouse(desk.scene().getRoot());
+            assertThat(idle.getCurrentTime()).as("nobody was there").isGreaterThanOrEqualTo(Duration.seconds(30));
+            idle.jumpTo("end"); // as if nobody had been there for some minutes
             return true;
         });
         desk.until("the lock", () -> desk.scene().getFocusOwner() instanceof PasswordField);
@@ -115,6 +126,31 @@ class DeskWindowTest {
         desk.press(KeyCode.ALT, KeyCode.DIGIT1);
         desk.click(words.text("client.all"));
         desk.untilSeen(CLIENT);
+    }
+
+    /** As the toolkit tells it when the page changes below a mouse that rests. */
+    private static void movesUnderTheMouse(Node page) {
+        Event.fireEvent(
+                page,
+                new MouseEvent(
+                        MouseEvent.MOUSE_ENTERED_TARGET,
+                        9,
+                        9,
+                        9,
+                        9,
+                        MouseButton.NONE,
+                        0,
+                        false,
+                        false,
+                        false,
+                        false,
+                        false,
+                        false,
+                        false,
+                        false,
+                        false,
+                        true,
+                        null));
     }
 
     private void newClient() {
