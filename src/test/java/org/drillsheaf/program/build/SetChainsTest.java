@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
@@ -125,6 +126,57 @@ class SetChainsTest {
         assertThat(answer.kind()).isEqualTo(Answer.Kind.BEST);
     }
 
+    /** What is said of programs beyond a limit: each of these tasks has only one place in the lists where it is learnt. */
+    @Test
+    void whatTheBestComesToBeyondALimitIsKnownExactly() {
+        beyond(
+                "two drills that are needed first take a third position, which no set below the limit has",
+                OBJECTIVE.one(Level.POSITIONS, 2),
+                OBJECTIVE.one(Level.POSITIONS, 2),
+                drill("a", "supine", Set.of(), Map.of("first", 1), Set.of(), 0),
+                drill("needed", "prone", Set.of(), Map.of(), Set.of(), 0),
+                drill("needed-too", "seated", Set.of(), Map.of(), Set.of(), 0),
+                drill("b", "standing", Set.of(), Map.of("second", 1), Set.of("needed", "needed-too"), 1));
+        beyond(
+                "a drill that is needed first takes a thing, which no choice in a list has",
+                OBJECTIVE.one(Level.EQUIPMENT, 1),
+                OBJECTIVE.one(Level.EQUIPMENT, 1),
+                drill("a", "supine", Set.of(), Map.of("first", 1), Set.of(), 0),
+                drill("needed", "supine", Set.of("band"), Map.of(), Set.of(), 0),
+                drill("b", "standing", Set.of(), Map.of("second", 1), Set.of("needed"), 1));
+        Set<String> tooMany = Set.of("needed", "needed-too", "needed-as-well");
+        beyond(
+                "only choices with a thing each can follow one another: with all that the other one needs first, no place is left",
+                OBJECTIVE.one(Level.EQUIPMENT, 2),
+                OBJECTIVE.one(Level.EQUIPMENT, 2),
+                drill("a", "supine", Set.of(), Map.of("first", 1), Set.of(), 0),
+                drill("a-with-a-band", "supine", Set.of("band"), Map.of("first", 1), Set.of(), 0),
+                drill("needed", "supine", Set.of(), Map.of(), Set.of(), 0),
+                drill("needed-too", "supine", Set.of(), Map.of(), Set.of(), 0),
+                drill("needed-as-well", "supine", Set.of(), Map.of(), Set.of(), 0),
+                drill("b", "standing", Set.of(), Map.of("second", 1), tooMany, 1),
+                drill("b-with-a-step", "standing", Set.of("step"), Map.of("second", 1), Set.of("a-with-a-band"), 1));
+        beyond(
+                "the only drill of two phases is a repeat",
+                OBJECTIVE.one(Level.EQUIPMENT, 3),
+                OBJECTIVE.one(Level.REPEATS, 1),
+                drill("both", "supine", Set.of(), Map.of("first", 1, "second", 1), Set.of(), 0, 1));
+    }
+
+    private static void beyond(String what, long limit, long best, BuildTask.Candidate... drills) {
+        List<BuildTask.PhaseTask> phases = List.of(
+                phase(new BuildTask.GoalTarget("first", 1, 1)), phase(new BuildTask.GoalTarget("second", 1, 1)));
+        BuildTask task = new BuildTask(phases, List.of(drills), 0, Set.of(), Set.of(), 0, List.of());
+        assertThat(BruteForce.best(task, OBJECTIVE).orElseThrow().value())
+                .as(what)
+                .isEqualTo(best);
+        for (Listing listing : List.of(AT_ONCE, SET_BY_SET)) {
+            SearchResult result = new Question(task).listed(limit, listing);
+            assertThat(result.found()).as(what).isFalse();
+            assertThat(result.bound()).as(what).isEqualTo(best);
+        }
+    }
+
     private static BuildTask.PhaseTask phase(BuildTask.GoalTarget... goals) {
         return new BuildTask.PhaseTask("phase", List.of(goals), 1, 3, 1, 9, 3, Set.of());
     }
@@ -135,8 +187,11 @@ class SetChainsTest {
             Set<String> equipment,
             Map<String, Integer> strengths,
             Set<String> prerequisites,
-            int phase) {
-        Map<Integer, BuildTask.Option> options = Map.of(phase, new BuildTask.Option(1, 3, false));
+            int... phases) {
+        Map<Integer, BuildTask.Option> options = new TreeMap<>();
+        for (int phase : phases) {
+            options.put(phase, new BuildTask.Option(1, 3, false));
+        }
         return new BuildTask.Candidate(id, id, 1, position, equipment, strengths, prerequisites, false, options);
     }
 
