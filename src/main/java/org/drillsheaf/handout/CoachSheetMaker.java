@@ -8,8 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import org.drillsheaf.LocalText;
+import org.drillsheaf.drill.Drill;
 import org.drillsheaf.drill.Goal;
 import org.drillsheaf.drill.Phase;
+import org.drillsheaf.drill.Variant;
 import org.drillsheaf.drill.check.Readability;
 import org.drillsheaf.handout.page.ClientHandout;
 import org.drillsheaf.handout.page.CoachSheet;
@@ -199,13 +202,27 @@ final class CoachSheetMaker {
         for (Entry entry : program.now().entries()) {
             number++;
             if (!entry.variants().isEmpty()) {
-                Told name = drill(entry.drill());
-                lines.add(new Told(
-                        number + " " + name.text() + ": " + String.join(", ", entry.variants()), name.language()));
+                lines.add(changes(number, entry));
             }
         }
         handout.cautions().forEach(c -> lines.add(c.text()));
         return List.copyOf(lines);
+    }
+
+    /** The written changes of one drill by their names, in one language that all of them have; one that is gone by its id. */
+    private Told changes(int number, Entry entry) {
+        Optional<Drill> drill = vocabulary.library().catalogue().drill(entry.drill());
+        List<LocalText> names = new ArrayList<>();
+        names.add(drill.map(Drill::name).orElse(LocalText.english(entry.drill())));
+        entry.variants()
+                .forEach(id -> names.add(
+                        drill.flatMap(d -> d.variant(id)).map(Variant::name).orElse(LocalText.english(id))));
+        String language = languages().stream()
+                .filter(l -> names.stream().allMatch(n -> n.has(l)))
+                .findFirst()
+                .orElse("en");
+        List<String> said = names.stream().map(n -> n.best(List.of(language))).toList();
+        return new Told(number + " " + said.get(0) + ": " + String.join("; ", said.subList(1, said.size())), language);
     }
 
     private List<Told> changed(CoachWishes wishes) {
