@@ -1,5 +1,6 @@
 package org.drillsheaf.handout;
 
+import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -139,12 +140,24 @@ final class DrillFigures {
     }
 
     private static DrillBlock.Figure figure(Drawing drawing, String alternative) {
-        Picture picture = new Picture(
-                drawing.widthMm(), drawing.heightMm(), surface -> DrawingPainter.paint(drawing, surface, 1));
+        Picture picture = new Picture(drawing.widthMm(), drawing.heightMm(), new Ink(drawing));
         double floor = Optional.ofNullable(drawing.anchors().get("floor"))
                 .map(Box::top)
                 .orElse(drawing.heightMm());
         return new DrillBlock.Figure(
                 picture, Math.max(0, Math.min(drawing.heightMm() / 3, drawing.heightMm() - floor)), alternative);
+    }
+
+    /** A drawing on paper; its paths are the same objects as long as the drawing is remembered. */
+    private record Ink(Drawing drawing) implements Picture.Painter {
+        @Override
+        public void paint(Graphics2D surface) {
+            DrawingPainter.paint(drawing, surface, 1);
+        }
+
+        @Override
+        public boolean comesAgain() {
+            return true;
+        }
     }
 }

@@ -20,14 +20,29 @@ public record Picture(double widthMm, double heightMm, Painter painter) {
     @FunctionalInterface
     public interface Painter {
         void paint(Graphics2D surface);
+
+        /** Whether every painter equal to this one puts down the same ink, so that it can be remembered. */
+        default boolean comesAgain() {
+            return false;
+        }
+    }
+
+    private record Scaled(double factor, Painter painter) implements Painter {
+        @Override
+        public void paint(Graphics2D surface) {
+            surface.scale(factor, factor);
+            painter.paint(surface);
+        }
+
+        @Override
+        public boolean comesAgain() {
+            return painter.comesAgain();
+        }
     }
 
     /** The same picture at another size. */
     public Picture scaled(double factor) {
-        return new Picture(widthMm * factor, heightMm * factor, surface -> {
-            surface.scale(factor, factor);
-            painter.paint(surface);
-        });
+        return new Picture(widthMm * factor, heightMm * factor, new Scaled(factor, painter));
     }
 
     /** The largest size that fits into a box, never larger than now. */

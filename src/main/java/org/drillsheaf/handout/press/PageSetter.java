@@ -37,12 +37,13 @@ final class PageSetter {
     }
 
     private final FontFiles fonts;
+    private final InkMemory ink = new InkMemory();
     /** What no document uses at the moment; there are never more than documents set at the same time. */
     private final Queue<Workbench> idle = new ConcurrentLinkedQueue<>();
 
     PageSetter(FontFiles fonts) {
         this.fonts = fonts;
-        idle.add(new Workbench(fonts));
+        idle.add(new Workbench(fonts, ink));
     }
 
     /**
@@ -54,7 +55,7 @@ final class PageSetter {
     Optional<byte[]> set(String template, String page, PictureShelf pictures, Instant created, Problems problems) {
         ByteArrayOutputStream pdf = new ByteArrayOutputStream(1 << 17);
         Problems found = new Problems();
-        Workbench bench = Optional.ofNullable(idle.poll()).orElseGet(() -> new Workbench(fonts));
+        Workbench bench = Optional.ofNullable(idle.poll()).orElseGet(() -> new Workbench(fonts, ink));
         try {
             FOUserAgent agent = bench.agentFor(pictures);
             agent.setCreationDate(Date.from(created));

@@ -126,9 +126,16 @@ final class PaintedImages implements ImagePreloader, ImageLoaderFactory {
     }
 
     /** A cached image would hold the information that holds the image, and never come to an end. */
-    private static final class PaintedImage extends ImageGraphics2D {
-        PaintedImage(ImageInfo info, Graphics2DImagePainter painter) {
+    static final class PaintedImage extends ImageGraphics2D {
+        private final Picture picture;
+
+        PaintedImage(ImageInfo info, OnPage painter) {
             super(info, painter);
+            this.picture = painter.picture();
+        }
+
+        Picture picture() {
+            return picture;
         }
 
         @Override

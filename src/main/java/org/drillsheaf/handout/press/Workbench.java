@@ -25,10 +25,12 @@ final class Workbench {
     private final FopFactory factory;
     private ImageManager images = PaintedImages.managerFor(new PictureShelf());
 
-    Workbench(FontFiles files) {
+    /** @param ink what has been put down before, shared by all benches */
+    Workbench(FontFiles files, InkMemory ink) {
         fonts = new KeptFonts(files);
         factory = FopFactory.newInstance(withOurImages(settings(files)));
         PageFonts.teach(factory);
+        factory.getImageHandlerRegistry().addHandler(new RememberedInk(ink));
     }
 
     /** @param pictures all that the next document may show */

@@ -95,7 +95,7 @@ public class PressBenchmark {
         byte[] raw;
         DocumentMaker maker;
         DocumentOrder order;
-        private final Workbench bench = new Workbench(new FontFiles());
+        private final Workbench bench = new Workbench(new FontFiles(), new InkMemory());
 
         @Setup
         public void prepare() throws IOException {
