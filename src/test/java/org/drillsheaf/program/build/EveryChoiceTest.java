@@ -39,6 +39,31 @@ class EveryChoiceTest {
         assertThat(beyond).as("questions with others at or above it").isGreaterThan(1_500);
     }
 
+    /** Three drills were planned; with a new one there is place for two of them, so that two things change at least. */
+    @Test
+    void choicesWithTooManyChangesAreLeftOutTogetherAndNotForgotten() {
+        Set<String> planned = Set.of("planned-1", "planned-2", "planned-3");
+        BuildTask.PhaseTask phase = new BuildTask.PhaseTask("phase", List.of(), 2, 3, 0, 9, 0, planned);
+        List<BuildTask.Candidate> drills = new ArrayList<>();
+        for (String id : List.of("new", "planned-1", "planned-2", "planned-3")) {
+            Map<Integer, BuildTask.Option> options = Map.of(0, new BuildTask.Option(1, 1, false));
+            drills.add(new BuildTask.Candidate(id, id, 1, "supine", Set.of(), Map.of(), Set.of(), false, options));
+        }
+        Objective objective = ORDERS.get(0);
+        Model model = new Model(new BuildTask(List.of(phase), drills, 0, Set.of(), Set.of(), 0, List.of()));
+        EveryChoice every =
+                new EveryChoice(model.phases.get(0), objective, model.families, new Tally(Long.MAX_VALUE, () -> false));
+        Choice withNew = Choice.of(model.number("new").orElseThrow());
+        long two = objective.one(Level.CHANGES, 2);
+
+        List<Choice> found = new ArrayList<>();
+        long others =
+                every.below(PhaseMemo.ANY, 0, withNew, Choice.EMPTY, 0, two, (choice, value) -> found.add(choice));
+
+        assertThat(found).isEmpty();
+        assertThat(others).isEqualTo(two);
+    }
+
     private static BuildTask onePhase(BuildTask task, int phase) {
         List<BuildTask.Candidate> candidates = new ArrayList<>();
         for (BuildTask.Candidate c : task.candidates()) {
@@ -65,7 +90,8 @@ class EveryChoiceTest {
                                 .mapToInt(id -> model.number(id).orElseThrow())
                                 .toArray()),
                         value));
-        long best = all.values().stream().mapToLong(v -> v).min().orElse(0);
+        long[] sorted = all.values().stream().mapToLong(v -> v).sorted().toArray();
+        long best = sorted.length == 0 ? 0 : sorted[0];
         EveryChoice every = new EveryChoice(phase, objective, model.families, new Tally(Long.MAX_VALUE, () -> false));
         for (int k = 0; k < 40; k++) {
             long positions = random.nextInt(3) == 0 ? PhaseMemo.ANY : random.nextLong();
@@ -81,7 +107,9 @@ class EveryChoiceTest {
             long[] values =
                     possible.values().stream().mapToLong(v -> v).sorted().toArray();
             long least = random.nextBoolean() || values.length == 0 ? best : values[0];
-            long below = values.length == 0 ? best + 1 : values[random.nextInt(values.length)] + random.nextInt(3);
+            // A value that none of these has may leave nothing below: then all that is learnt is what was left out.
+            long[] limits = k % 3 == 0 || values.length == 0 ? sorted : values;
+            long below = limits.length == 0 ? best + 1 : limits[random.nextInt(limits.length)] + random.nextInt(3);
             Map<Choice, Long> found = new HashMap<>();
             long others = every.below(positions, required, forced, forbidden, least, below, (choice, value) -> {
                 assertThat(found.put(choice, value))

@@ -3,6 +3,7 @@ package org.drillsheaf.program.build;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -144,6 +145,13 @@ class SetChainsTest {
                 drill("a", "supine", Set.of(), Map.of("first", 1), Set.of(), 0),
                 drill("needed", "supine", Set.of("band"), Map.of(), Set.of(), 0),
                 drill("b", "standing", Set.of(), Map.of("second", 1), Set.of("needed"), 1));
+        beyond(
+                "the only drill of a phase needs another one first, and is left out of all its lists for that",
+                OBJECTIVE.one(Level.POSITIONS, 1) + OBJECTIVE.one(Level.EQUIPMENT, 1),
+                OBJECTIVE.one(Level.POSITIONS, 1) + OBJECTIVE.one(Level.EQUIPMENT, 1),
+                drill("a", "supine", Set.of(), Map.of("first", 1), Set.of(), 0),
+                drill("needed", "prone", Set.of(), Map.of(), Set.of(), 0),
+                drill("b", "standing", Set.of("band"), Map.of("second", 1), Set.of("needed"), 1));
         Set<String> tooMany = Set.of("needed", "needed-too", "needed-as-well");
         beyond(
                 "only choices with a thing each can follow one another: with all that the other one needs first, no place is left",
@@ -161,6 +169,31 @@ class SetChainsTest {
                 OBJECTIVE.one(Level.EQUIPMENT, 3),
                 OBJECTIVE.one(Level.REPEATS, 1),
                 drill("both", "supine", Set.of(), Map.of("first", 1, "second", 1), Set.of(), 0, 1));
+    }
+
+    /** Most choices of either phase need things, and one found first does not keep a better one out. */
+    @Test
+    void ofManyChoicesBelowALimitTheBestIsFound() {
+        List<String> things = List.of("band", "chair", "step", "towel", "wall");
+        List<BuildTask.Candidate> drills = new ArrayList<>();
+        for (int few = 0; few <= things.size(); few++) {
+            for (int phase = 0; phase < 2; phase++) {
+                drills.add(drill(
+                        phase + "-" + few,
+                        "supine",
+                        Set.copyOf(things.subList(0, few)),
+                        Map.of("goal", 1),
+                        Set.of(),
+                        phase));
+            }
+        }
+        BuildTask.PhaseTask phase = phase(new BuildTask.GoalTarget("goal", 1, 1));
+        BuildTask task = new BuildTask(List.of(phase, phase), drills, 0, Set.of(), Set.of(), 0, List.of());
+        for (Listing listing : List.of(AT_ONCE, SET_BY_SET)) {
+            SearchResult result = new Question(task).listed(OBJECTIVE.one(Level.POSITIONS, 1), listing);
+            assertThat(result.found()).isTrue();
+            assertThat(result.value()).isZero();
+        }
     }
 
     private static void beyond(String what, long limit, long best, BuildTask.Candidate... drills) {
