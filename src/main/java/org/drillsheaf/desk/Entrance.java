@@ -106,10 +106,11 @@ final class Entrance implements StartView.Actions {
         view.ready();
     }
 
-    /** Which record it is; the options in a server's address are nothing a coach can use. */
+    /** Which record it is; how a program writes a server's address, and its options, are nothing a coach can use. */
     private static String record(Words words, String address) {
-        return StoreAddress.of(address) instanceof StoreAddress.Server
-                ? words.text("unlock.server", address.replaceFirst("[?].*", ""))
+        return StoreAddress.of(address) instanceof StoreAddress.Server server
+                ? words.text(
+                        "unlock.server", server.host().orElse(words.text("unlock.this-machine")), server.database())
                 : words.text("unlock.more", address);
     }
 

@@ -282,6 +282,10 @@ class DeskWindowTest {
         desk.click(words.text("drills.bring-in"));
         desk.untilSeen(words.count("import.bring-in", 1));
         look("drills that come in");
+        found.assertThat(DeskRun.fx(() -> Seen.texts(desk.scene().getRoot())))
+                .as("the last line names the keys of the list, not those of a drill")
+                .contains(words.text("import.hint"))
+                .doesNotContain(words.text("drills.hint.finding"), words.text("drills.hint.keep"));
         desk.click(words.text("import.close"));
     }
 

@@ -139,6 +139,8 @@ class TwoDesksTest {
         DeskRun desk = DeskRun.start(own, DeskSettings.FIRST.at(address, coach));
         desk.toFront();
         desk.until("the password is asked", () -> desk.scene().getFocusOwner() instanceof PasswordField);
+        desk.untilSeen("The record of the house: database ");
+        assertThat(DeskRun.fx(() -> Seen.texts(desk.scene().getRoot()))).noneMatch(text -> text.contains("jdbc:"));
         desk.type(PASSWORD);
         desk.press(KeyCode.ENTER);
         desk.untilSeen("Odile Farrant");

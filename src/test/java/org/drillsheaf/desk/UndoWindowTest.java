@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import org.drillsheaf.desk.client.ClientCase;
@@ -51,12 +52,33 @@ class UndoWindowTest {
         takenBack("a mark", () -> desk.click(other("Squat depth", "pelvis tucks: ")));
         desk.click("Show");
         desk.untilSeen("Not sure");
-        takenBack("a safety answer", () -> desk.click(DeskRun.fx(this::notSure)));
+        takenBack("a safety answer", () -> {
+            desk.click(DeskRun.fx(() -> notSure("Surgery")));
+            desk.untilSeen("Body part");
+            desk.untilSeen("Written on");
+        });
+        theLastAnswerDoesNotRunOn();
     }
 
-    private Node notSure() {
+    /** N means no up to the last question, and not tested in the table below. */
+    private void theLastAnswerDoesNotRunOn() {
+        DeskRun.fx(() -> {
+            List<Node> questions = List.copyOf(desk.scene().getRoot().lookupAll(".safety-row"));
+            questions.get(questions.size() - 1).lookup(".toggle-button").requestFocus();
+            return true;
+        });
+        desk.press(KeyCode.N);
+        desk.until("the first field has the focus", () -> desk.scene().getFocusOwner() instanceof TextField);
+        ClientDraft answered = draft();
+        desk.press(KeyCode.N);
+        desk.untilSeen("The safety questions are done");
+        assertThat(draft()).as("one N too many").isEqualTo(answered);
+        takenBack("not tested after the questions", () -> desk.press(KeyCode.N));
+    }
+
+    private Node notSure(String question) {
         return desk.scene().getRoot().lookupAll(".toggle-button").stream()
-                .filter(b -> "Not sure".equals(((ToggleButton) b).getText()))
+                .filter(b -> Seen.name(b).startsWith(question) && "Not sure".equals(((ToggleButton) b).getText()))
                 .findFirst()
                 .orElseThrow();
     }

@@ -30,4 +30,21 @@ final class ServerSettingsTest {
                     .isEqualTo("on");
         }
     }
+
+    @Test
+    void hostAndDatabaseAreReadOutOfAnAddress() {
+        StoreAddress.Server house =
+                server("jdbc:postgresql://db.clinic.example:5433/drill%20sheaf?sslmode=verify-full&user=desk");
+        assertThat(house.host()).hasValue("db.clinic.example:5433");
+        assertThat(house.database()).isEqualTo("drill sheaf");
+        assertThat(server("jdbc:postgresql://one,two/record").host()).hasValue("one,two");
+        assertThat(server("jdbc:postgresql:record?user=desk").host()).isEmpty();
+        assertThat(server("jdbc:postgresql:record?user=desk").database()).isEqualTo("record");
+        assertThat(server("jdbc:postgresql://db.clinic.example/?user=desk").database())
+                .isEqualTo("desk");
+    }
+
+    private static StoreAddress.Server server(String address) {
+        return (StoreAddress.Server) StoreAddress.of(address);
+    }
 }

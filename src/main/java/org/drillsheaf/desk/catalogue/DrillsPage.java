@@ -13,11 +13,13 @@ import org.drillsheaf.desk.words.Words;
 /** The place of the drills in the window's frame. */
 public final class DrillsPage implements Page {
     private final DrillsPlace place;
-    private final Words words;
 
-    /** @param changed is told when a drill of the house was written */
-    public DrillsPage(Workplace workplace, Runnable changed) {
-        words = workplace.words();
+    /**
+     * @param changed is told when a drill of the house was written
+     * @param keysChanged is told when other keys count
+     */
+    public DrillsPage(Workplace workplace, Runnable changed, Runnable keysChanged) {
+        Words words = workplace.words();
         place = new DrillsPlace(
                 workplace.folders(),
                 Optional.of(new RevisionShelf(workplace.store().drills(), workplace.coach(), words)),
@@ -26,7 +28,8 @@ public final class DrillsPage implements Page {
                 workplace.clock(),
                 workplace.background(),
                 workplace.dialogs(),
-                changed);
+                changed,
+                keysChanged);
     }
 
     @Override
@@ -36,10 +39,7 @@ public final class DrillsPage implements Page {
 
     @Override
     public List<Hint> hints() {
-        return List.of(
-                new Hint("Ctrl F", words.text("drills.hint.search")),
-                new Hint("F8", words.text("drills.hint.finding")),
-                new Hint("Ctrl S", words.text("drills.hint.keep")));
+        return place.hints();
     }
 
     @Override

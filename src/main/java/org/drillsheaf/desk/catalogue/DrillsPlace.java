@@ -2,6 +2,8 @@ package org.drillsheaf.desk.catalogue;
 
 import java.time.Clock;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javafx.application.Platform;
@@ -19,6 +21,7 @@ import org.drillsheaf.desk.Dialogs;
 import org.drillsheaf.desk.drill.DrillFolder;
 import org.drillsheaf.desk.drill.DrillModel;
 import org.drillsheaf.desk.drill.RevisionShelf;
+import org.drillsheaf.desk.frame.Page;
 import org.drillsheaf.desk.incoming.ImportModel;
 import org.drillsheaf.desk.incoming.ImportView;
 import org.drillsheaf.desk.look.Buttons;
@@ -42,21 +45,23 @@ public final class DrillsPlace extends BorderPane {
     private final Background background;
     private final Dialogs dialogs;
     private final Runnable changed;
+    private final Runnable keysChanged;
     private final DrillFolder folder;
     private final DrillPictures pictures;
     private @Nullable DrillShelf shelf;
     private @Nullable CatalogueModel catalogue;
     private @Nullable CatalogueList list;
     private @Nullable DrillPage page;
+    private @Nullable ImportView incoming;
     private @Nullable VBox side;
     private boolean poseOpen;
-    private boolean importOpen;
     private boolean listWanted = true;
 
     /**
      * @param revisions keeps every version in the record; empty while no record is open
      * @param phaseName what the house calls a phase
      * @param changed is told when a drill of the house was written
+     * @param keysChanged is told when other keys count
      */
     public DrillsPlace(
             Folders folders,
@@ -66,7 +71,8 @@ public final class DrillsPlace extends BorderPane {
             Clock clock,
             Background background,
             Dialogs dialogs,
-            Runnable changed) {
+            Runnable changed,
+            Runnable keysChanged) {
         this.folders = folders;
         this.revisions = revisions;
         this.words = words;
@@ -75,6 +81,7 @@ public final class DrillsPlace extends BorderPane {
         this.background = background;
         this.dialogs = dialogs;
         this.changed = changed;
+        this.keysChanged = keysChanged;
         this.folder = new DrillFolder(folders);
         this.pictures = new DrillPictures(
                 work -> background.run(
@@ -116,6 +123,20 @@ public final class DrillsPlace extends BorderPane {
         setCenter(box);
     }
 
+    /** The keys that do something now: not all of them while no drill is open. */
+    List<Page.Hint> hints() {
+        List<Page.Hint> keys = new ArrayList<>();
+        Optional.ofNullable(incoming).map(ImportView::hints).ifPresent(keys::addAll);
+        if (list != null) {
+            keys.add(new Page.Hint("Ctrl F", words.text("drills.hint.search")));
+        }
+        if (page != null) {
+            keys.add(new Page.Hint("F8", words.text("drills.hint.finding")));
+            keys.add(new Page.Hint("Ctrl S", words.text("drills.hint.keep")));
+        }
+        return keys;
+    }
+
     /** The page of the open drill, if one is open. */
     public Optional<DrillPage> page() {
         return Optional.ofNullable(page);
@@ -141,7 +162,7 @@ public final class DrillsPlace extends BorderPane {
                 e -> message(words.text("drills.unreadable", String.valueOf(e.getMessage()))));
     }
 
-    private record Read(DrillShelf shelf, java.util.List<DrillEntry> entries) {}
+    private record Read(DrillShelf shelf, List<DrillEntry> entries) {}
 
     private void show(Read read, Optional<String> chosen) {
         shelf = read.shelf;
@@ -161,6 +182,7 @@ public final class DrillsPlace extends BorderPane {
             VBox.setVgrow(list, javafx.scene.layout.Priority.ALWAYS);
             beside.getStyleClass().add("drills-side");
             message(words.text("drills.choose"));
+            keysChanged.run();
             if (getScene() != null) {
                 list.focusSearch(); // whoever came here while the drills were read goes on by typing
             }
@@ -239,7 +261,8 @@ public final class DrillsPlace extends BorderPane {
                 this::widen,
                 this::showList);
         page = opening;
-        importOpen = false;
+        incoming = null;
+        keysChanged.run();
         setCenter(opening);
         listWanted = false;
         arrange();
@@ -258,7 +281,7 @@ public final class DrillsPlace extends BorderPane {
         CatalogueList shown = list;
         if (beside != null && shown != null) {
             boolean narrow = getWidth() < NARROW * shown.font().get().getSize();
-            boolean alone = page == null && !importOpen;
+            boolean alone = page == null && incoming == null;
             boolean seen = listWanted || alone || !poseOpen && !narrow;
             beside.setVisible(seen);
             beside.setManaged(seen);
@@ -289,9 +312,11 @@ public final class DrillsPlace extends BorderPane {
                                 read(Optional.empty());
                                 changed.run();
                             },
-                            this::closeImport);
+                            this::closeImport,
+                            keysChanged);
                     page = null;
-                    importOpen = true;
+                    incoming = view;
+                    keysChanged.run();
                     listWanted = false;
                     setCenter(view);
                     arrange();
@@ -300,7 +325,8 @@ public final class DrillsPlace extends BorderPane {
     }
 
     private void closeImport() {
-        importOpen = false;
+        incoming = null;
+        keysChanged.run();
         message(words.text("drills.choose"));
         showList();
     }

@@ -240,7 +240,9 @@ public final class ClientsPage implements Page {
         beside(
                 person,
                 List.of(
-                        new Hint("Space", workplace.words().text("hint.tick")),
+                        new Hint(
+                                workplace.words().text("key.space"),
+                                workplace.words().text("hint.tick")),
                         new Hint("Enter", workplace.words().text("person.add")),
                         new Hint("Esc", workplace.words().text("hint.close"))));
         person.ready();

@@ -51,6 +51,8 @@ public final class BlockPrinter {
 
     private static final double FOOT = .06;
     private static final int MARGIN = 24;
+    /** Nobody can be asked, so no lines for questions stand below the drill. */
+    private static final String NO_COACH = "";
 
     private final HandoutPrinter printer;
     private final HandoutMaker maker;
@@ -147,7 +149,7 @@ public final class BlockPrinter {
                 List.of(language, "en"),
                 Paper.A4,
                 Print.STANDARD,
-                "Trial",
+                NO_COACH,
                 Set.of(),
                 Set.of(),
                 20,

@@ -226,7 +226,7 @@ public final class FrameView extends StackPane {
     private Page page(Place wanted) {
         return switch (wanted) {
             case CLIENTS -> new ClientsPage(workplace, status, this::clientKeys, FrameView::sheets, BatchView::new);
-            case DRILLS -> new DrillsPage(workplace, actions::readAgain);
+            case DRILLS -> new DrillsPage(workplace, actions::readAgain, this::drillKeys);
             case HOUSE -> new HousePage(workplace, actions);
         };
     }
@@ -235,6 +235,13 @@ public final class FrameView extends StackPane {
     private void clientKeys() {
         if (place == Place.CLIENTS) {
             status.hints(clients().hints());
+        }
+    }
+
+    private void drillKeys() {
+        Page drills = pages.get(Place.DRILLS);
+        if (place == Place.DRILLS && drills != null) {
+            status.hints(drills.hints());
         }
     }
 

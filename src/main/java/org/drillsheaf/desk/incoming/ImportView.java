@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import javafx.beans.Observable;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.control.Button;
@@ -25,6 +26,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.Problem;
 import org.drillsheaf.desk.drill.PlaceName;
+import org.drillsheaf.desk.frame.Page;
 import org.drillsheaf.desk.incoming.IncomingChange.Choice;
 import org.drillsheaf.desk.look.Buttons;
 import org.drillsheaf.desk.look.Labels;
@@ -67,8 +69,15 @@ public final class ImportView extends BorderPane {
     /**
      * @param changed is told when drills came in, or went again
      * @param close leaves the view
+     * @param keysChanged is told when other keys count
      */
-    public ImportView(ImportModel model, Words words, Background background, Runnable changed, Runnable close) {
+    public ImportView(
+            ImportModel model,
+            Words words,
+            Background background,
+            Runnable changed,
+            Runnable close,
+            Runnable keysChanged) {
         this.model = model;
         this.words = words;
         this.background = background;
@@ -80,6 +89,7 @@ public final class ImportView extends BorderPane {
         getStyleClass().addAll("sheet", "import");
         list.setAccessibleText(words.text("import.list"));
         list.setCellFactory(of -> new Row());
+        list.getItems().addListener((Observable of) -> keysChanged.run());
         list.getSelectionModel().selectedItemProperty().addListener((of, before, now) -> show(now));
         list.setOnKeyPressed(key -> {
             if (key.getCode() == KeyCode.SPACE || key.getCode() == KeyCode.ENTER) {
@@ -98,6 +108,15 @@ public final class ImportView extends BorderPane {
         setCenter(scroll);
         setLeft(list);
         list.prefWidthProperty().bind(widthProperty().multiply(LIST_SHARE));
+    }
+
+    /** The keys of the list; none while there is nothing to be taken or left. */
+    public List<Page.Hint> hints() {
+        return list.getItems().isEmpty()
+                ? List.of()
+                : List.of(
+                        new Page.Hint("↑ ↓", words.text("hint.between-drills")),
+                        new Page.Hint(words.text("key.space"), words.text("import.hint")));
     }
 
     /** Reads a file and shows what it would do. */

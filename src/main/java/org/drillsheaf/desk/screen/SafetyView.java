@@ -10,10 +10,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -184,7 +186,7 @@ final class SafetyView extends VBox {
         return row;
     }
 
-    private HBox details(SafetyQuestion question) {
+    private VBox details(SafetyQuestion question) {
         Map<String, TextField> fields = new LinkedHashMap<>();
         if (question.asksPartAndDate()) {
             fields.put("part", field(question, "part"));
@@ -195,7 +197,7 @@ final class SafetyView extends VBox {
             fields.put("release/date", field(question, "release/date"));
             fields.put("release/words", field(question, "release/words"));
         }
-        Label wrong = Labels.text("", "small", "bold");
+        Label wrong = Labels.prose("", "small", "bold");
         Button keep = Buttons.small(words.text("safety.keep"), () -> {
             Map<String, String> details = new LinkedHashMap<>();
             fields.forEach((key, field) -> details.put(key, field.getText()));
@@ -205,10 +207,11 @@ final class SafetyView extends VBox {
                 model.detail(question, details, words.text("undo.safety"));
             }
         });
-        HBox box = new HBox(8);
-        box.getChildren().addAll(fields.values());
-        box.getChildren().addAll(keep, wrong);
-        box.setAlignment(Pos.CENTER_LEFT);
+        FlowPane row = new FlowPane(8, 4);
+        row.setRowValignment(VPos.BOTTOM);
+        fields.forEach((detail, field) -> row.getChildren().add(named(detail, field)));
+        row.getChildren().add(keep);
+        VBox box = new VBox(4, row, wrong);
         box.setPadding(new javafx.geometry.Insets(4, 0, 8, 24));
         return box;
     }
@@ -235,11 +238,23 @@ final class SafetyView extends VBox {
 
     private TextField field(SafetyQuestion question, String detail) {
         TextField field = new TextField(model.detail(question, detail).orElse(""));
-        String name = words.text("safety." + detail.replace('/', '-'));
-        field.setPromptText(name);
-        field.setAccessibleRoleDescription(name);
+        field.setAccessibleRoleDescription(name(detail));
+        if (detail.endsWith("date")) {
+            field.setPromptText(words.text("safety.date-form"));
+        }
         field.setPrefColumnCount(detail.endsWith("words") ? 18 : 9);
         return field;
+    }
+
+    private String name(String detail) {
+        return words.text("safety." + detail.replace('/', '-'));
+    }
+
+    /** The name stays to be read while something is typed. */
+    private VBox named(String detail, TextField field) {
+        Label label = Labels.text(name(detail), "small", "second");
+        label.setLabelFor(field);
+        return new VBox(2, label, field);
     }
 
     private void answer(SafetyQuestion question, String answer) {

@@ -197,6 +197,7 @@ final class ScreenRow extends VBox {
         } else if (key.getCode() == KeyCode.P && plain(key)) {
             model.togglePain(cell.entry(), words.text("undo.pain", cell.name()));
         } else if (key.getCode() == KeyCode.N && plain(key)) {
+            quiet();
             model.notTested(cell.entry(), words.text("undo.not-tested", cell.name()));
         } else if (key.getCode() == KeyCode.ESCAPE) {
             cell.number().show(model.state(cell.entry()).written());
@@ -220,13 +221,14 @@ final class ScreenRow extends VBox {
                         n -> cell.entry().isPossible(n) && cell.entry().isOnStep(n))
                 .orElse(empty);
         if (possible) {
+            quiet();
             return;
         }
         cell.number().wrong(true);
         model.notTested(cell.entry(), words.text("undo.not-tested", cell.name()));
         boolean tooFine = number.filter(cell.entry()::isPossible).isPresent();
         String unit = test.unit().suffix();
-        error.setText(
+        say(
                 tooFine
                         ? words.text(
                                 "screen.too-fine",
@@ -237,9 +239,21 @@ final class ScreenRow extends VBox {
                                 trade.test(test),
                                 minus(test.lowest()),
                                 minus(test.highest()) + unit));
+        cell.number().field().setAccessibleHelp(error.getText());
+    }
+
+    /** Says something below the row, until something is typed into it or it is left. */
+    void say(String what) {
+        error.setText(what);
         error.setManaged(true);
         error.setVisible(true);
-        cell.number().field().setAccessibleHelp(error.getText());
+    }
+
+    /** What was said goes, unless something is still wrong. */
+    private void quiet() {
+        if (error.isVisible() && cells.stream().noneMatch(c -> c.number().isWrong())) {
+            hideError();
+        }
     }
 
     private static String minus(double value) {

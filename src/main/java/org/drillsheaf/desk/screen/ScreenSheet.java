@@ -10,6 +10,7 @@ import javafx.scene.Parent;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -40,6 +41,7 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
     private final HowToView howTo;
     private final ScrollPane side;
     private final SafetyView safety;
+    private final RunOnKeys runOn = new RunOnKeys();
     private final List<ScreenRow> rows = new ArrayList<>();
     private @Nullable ScreenEntry looksAt;
     private @Nullable Node cameFrom;
@@ -52,8 +54,10 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
         this.model = new ScreenModel(client);
         this.words = client.workplace().words();
         this.howTo = new HowToView(model, words);
-        this.safety =
-                new SafetyView(model, words, () -> focus(rows.get(0).cells().get(0)));
+        this.safety = new SafetyView(model, words, () -> {
+            runOn.answered();
+            focus(rows.get(0).cells().get(0));
+        });
         VBox table = new VBox();
         table.getStyleClass().add("screen-table");
         table.getChildren().add(head());
@@ -83,6 +87,13 @@ public final class ScreenSheet implements Sheet, ScreenRow.Table {
                 .addListener((of, old, now) -> client.workplace().background().show(this::arrange));
         safety.focusWithinProperty().addListener((of, old, now) -> keysChanged.run());
         pane.getStyleClass().add("sheet");
+        pane.addEventFilter(KeyEvent.ANY, key -> {
+            if (runOn.stops(key)) {
+                key.consume();
+                rows.get(0).say(words.text("screen.questions-done"));
+            }
+        });
+        pane.addEventFilter(MouseEvent.MOUSE_PRESSED, mouse -> runOn.forget());
         howTo.show(rows.get(0).cells().get(0).entry());
         client.evaluation().addListener((of, old, now) -> show());
         client.draft().addListener((of, old, now) -> show());

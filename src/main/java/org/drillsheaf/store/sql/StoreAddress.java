@@ -1,9 +1,12 @@
 package org.drillsheaf.store.sql;
 
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Where a record lies. */
@@ -92,6 +95,9 @@ public sealed interface StoreAddress {
      * @param user the database's user
      */
     record Server(String url, String user) implements StoreAddress {
+        /** The driver takes {@code //host:port/database}, or a database on this machine alone. */
+        private static final Pattern PARTS = Pattern.compile("jdbc:postgresql:(?://([^/?]*))?/?([^?]*).*");
+
         private static final Pattern SECRET = Pattern.compile("(?i)[?&](password|sslpassword)=|//[^/@]*:[^/@]*@");
 
         public Server {
@@ -116,6 +122,23 @@ public sealed interface StoreAddress {
             int options = url.indexOf('?');
             return options < 0 ? url : url.substring(0, options);
         }
+
+        /** The machine, with its port where one is given; several with commas between them; empty for this machine. */
+        public Optional<String> host() {
+            return Optional.ofNullable(parts().group(1)).filter(host -> !host.isEmpty());
+        }
+
+        /** The database; named like its user where the address has none. */
+        public String database() {
+            String named = parts().group(2);
+            return named.isEmpty() ? user : decoded(named);
+        }
+
+        private Matcher parts() {
+            Matcher parts = PARTS.matcher(url);
+            parts.matches();
+            return parts;
+        }
     }
 
     /** A file, or an address that begins with {@code jdbc:postgresql:} and may name its user as {@code user=…}. */
@@ -123,11 +146,11 @@ public sealed interface StoreAddress {
         if (!text.startsWith("jdbc:")) {
             return new File(Path.of(text));
         }
-        java.util.regex.Matcher user = Pattern.compile("[?&]user=([^&]*)").matcher(text);
-        return new Server(
-                text,
-                user.find()
-                        ? java.net.URLDecoder.decode(user.group(1), java.nio.charset.StandardCharsets.UTF_8)
-                        : "drillsheaf");
+        Matcher user = Pattern.compile("[?&]user=([^&]*)").matcher(text);
+        return new Server(text, user.find() ? decoded(user.group(1)) : "drillsheaf");
+    }
+
+    private static String decoded(String part) {
+        return URLDecoder.decode(part, StandardCharsets.UTF_8);
     }
 }

@@ -45,6 +45,7 @@ class DrillsWindowTest {
                             TODAY,
                             BACKGROUND,
                             new DeskRun.Answers(),
+                            () -> {},
                             () -> {});
                     return place;
                 },

@@ -18,6 +18,7 @@ import org.drillsheaf.Problems;
 import org.drillsheaf.course.Folders;
 import org.drillsheaf.desk.Seen;
 import org.drillsheaf.desk.Window;
+import org.drillsheaf.desk.frame.Page;
 import org.drillsheaf.desk.setting.DeskSettings;
 import org.drillsheaf.desk.words.Words;
 import org.drillsheaf.desk.work.ThreadBackground;
@@ -111,6 +112,7 @@ class ImportWindowTest {
                             Words.in("en"),
                             BACKGROUND,
                             changed::incrementAndGet,
+                            () -> {},
                             () -> {});
                     return view[0];
                 },
@@ -125,6 +127,7 @@ class ImportWindowTest {
                     .anyMatch(t -> t.contains("0 new, 2 changed, 1 where both sides changed the same field"));
             untilSeen(window, "Bring in 2 drills");
             assertThat(window.nameless()).isEmpty();
+            assertThat(window.on(view[0]::hints)).extracting(Page.Hint::key).containsExactly("↑ ↓", "Space");
             assertThat(drills.resolve("tail-roll.yaml"))
                     .as("nothing is written before")
                     .doesNotExist();
@@ -140,6 +143,7 @@ class ImportWindowTest {
             assertThat(drills.resolve("tail-roll.yaml")).content().contains("Roll the tail");
             assertThat(drills.resolve("sit-hum.yaml")).content().contains("Their hum");
             window.until("the catalogue was told", () -> changed.get() == 1);
+            assertThat(window.on(view[0]::hints)).as("nothing to take or leave").isEmpty();
 
             fire(window, "Take the import back");
             untilSeen(window, "Taken back.");
