@@ -255,7 +255,7 @@ class SetChainsTest {
         for (long seed = 0; seed < 60; seed++) {
             Question question = new Question(RandomTasks.undemanding(seed, 3, 14));
             long best = question.searched(Listing.NEVER).value();
-            for (int most = 1; most < 2_000; most *= 8) {
+            for (int most = 1; most < 3_000; most += 1 + most / 2) {
                 SearchResult fewSteps = question.searched(new Listing(0, 100, most, Integer.MAX_VALUE, 2));
                 SearchResult fewChoices = question.searched(new Listing(0, 100, Long.MAX_VALUE, most, 2));
                 assertThat(fewSteps.capped()).isFalse();
