@@ -52,10 +52,13 @@ class UndoWindowTest {
         takenBack("a mark", () -> desk.click(other("Squat depth", "pelvis tucks: ")));
         desk.click("Show");
         desk.untilSeen("Not sure");
+        desk.until("who unfolds goes on there", () -> Seen.name(desk.scene().getFocusOwner())
+                .equals("Fold"));
         takenBack("a safety answer", () -> {
             desk.click(DeskRun.fx(() -> notSure("Surgery")));
             desk.untilSeen("Body part");
             desk.untilSeen("Written on");
+            desk.until("the answer has the focus", () -> desk.scene().getFocusOwner() instanceof ToggleButton);
         });
         theLastAnswerDoesNotRunOn();
     }

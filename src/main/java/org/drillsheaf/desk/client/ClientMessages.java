@@ -21,6 +21,7 @@ final class ClientMessages extends VBox {
     private Optional<FieldClashView> clash = Optional.empty();
     private Optional<ServerAwayView> serverAway = Optional.empty();
     private boolean guided;
+    private boolean compact;
     private Object shown = "";
 
     /** @param guideStep key of the words for what comes next in a first visit */
@@ -47,6 +48,12 @@ final class ClientMessages extends VBox {
         show();
     }
 
+    /** With little room the guide takes no more of it than its sentence needs. */
+    void compact(boolean little) {
+        compact = little;
+        show();
+    }
+
     /** One message for as long as the server is away: the button in it keeps the focus while the number grows. */
     private void showServer(Saving.State saved) {
         if (saved instanceof Saving.State.Waits waits) {
@@ -64,7 +71,8 @@ final class ClientMessages extends VBox {
                 client.clash().get(),
                 serverAway.isPresent(),
                 client.evaluation().get().filter(e -> e.course().isEmpty()).map(Evaluation::problems),
-                guided ? guideStep.get() : "");
+                guided ? guideStep.get() : "",
+                compact);
         if (wanted.equals(shown)) {
             return;
         }
@@ -81,7 +89,12 @@ final class ClientMessages extends VBox {
                 guided = false;
                 show();
             });
-            getChildren().add(new Message("remark", words.text("guide.title"), words.text(guideStep.get()), close));
+            String step = words.text(guideStep.get());
+            getChildren()
+                    .add(
+                            compact
+                                    ? Message.inOneRow("remark", step, close)
+                                    : new Message("remark", words.text("guide.title"), step, close));
         }
         StyleClass.set(this, SAID, !getChildren().isEmpty());
     }

@@ -112,6 +112,7 @@ public final class ClientView extends BorderPane {
             head.compact(little);
             sheaf.compact(little);
             pins.compact(little);
+            messages.compact(little);
         }
     }
 

@@ -19,6 +19,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -46,8 +47,8 @@ public final class ImportView extends BorderPane {
     /** With less room, in em, what was decided stands below the name. */
     private static final double NARROW_LIST = 26;
 
-    /** Room beside what stands in a row of the list, in dots: the scroll bar and the padding. */
-    private static final double BESIDE_ROW = 40;
+    /** Room beside what stands in a row of the list, in em: the scroll bar and the padding. */
+    private static final double BESIDE_ROW = 3.4;
 
     private static final int MOST_PROBLEMS = 4;
     private static final double LIST_SHARE = 0.42;
@@ -108,6 +109,8 @@ public final class ImportView extends BorderPane {
         setCenter(scroll);
         setLeft(list);
         list.prefWidthProperty().bind(widthProperty().multiply(LIST_SHARE));
+        // After the layout: whether what was decided stands below the name depends on the width.
+        list.widthProperty().addListener((of, before, now) -> background.show(list::refresh));
     }
 
     /** The keys of the list; none while there is nothing to be taken or left. */
@@ -323,11 +326,20 @@ public final class ImportView extends BorderPane {
 
     /** One drill: its name, what happens to it, and what was decided. */
     private final class Row extends ListCell<IncomingChange> {
+        private Row() {
+            // Not in the middle of the styling that changes it.
+            fontProperty().addListener((of, before, now) -> background.show(() -> updateItem(getItem(), isEmpty())));
+        }
+
+        private double roomInRow() {
+            return list.getWidth() - BESIDE_ROW * getFont().getSize();
+        }
+
         /** A long name breaks into lines, and its row grows with them. */
         @Override
         protected double computePrefHeight(double width) {
             return getGraphic() instanceof Region row
-                    ? row.prefHeight(list.getWidth() - BESIDE_ROW) + snappedTopInset() + snappedBottomInset()
+                    ? row.prefHeight(roomInRow()) + snappedTopInset() + snappedBottomInset()
                     : super.computePrefHeight(width);
         }
 
@@ -345,18 +357,25 @@ public final class ImportView extends BorderPane {
             HBox.setHgrow(name, Priority.SOMETIMES);
             Label decided =
                     Labels.tag(words.text(taken ? "import.taken" : "import.left"), taken ? "inverted" : "dashed");
-            HBox tags = new HBox(8, Labels.tag(kind(item), item.clashes() ? "caution" : "outlined"), decided);
-            tags.setAlignment(Pos.CENTER_LEFT);
-            HBox line = new HBox(8, name, Labels.spring(), tags);
-            line.setAlignment(Pos.CENTER_LEFT);
+            Label kind = Labels.tag(kind(item), item.clashes() ? "caution" : "outlined");
             boolean narrow = list.getWidth() < NARROW_LIST * getFont().getSize();
-            Region row = narrow ? new VBox(4, name, tags) : line;
+            Region row = narrow ? below(name, kind, decided) : beside(name, kind, decided);
             row.setMaxWidth(Double.MAX_VALUE);
-            row.prefWidthProperty().bind(list.widthProperty().subtract(BESIDE_ROW));
+            row.setPrefWidth(roomInRow());
             decided.setOnMouseClicked(e -> choose(item, taken ? Choice.LEAVE : Choice.TAKE));
             setGraphic(row);
             setAccessibleText(item.change().name() + ", " + kind(item) + ", "
                     + words.text(taken ? "import.taken" : "import.left"));
+        }
+
+        private static VBox below(Label name, Label kind, Label decided) {
+            return new VBox(4, name, new FlowPane(8, 4, kind, decided));
+        }
+
+        private static HBox beside(Label name, Label kind, Label decided) {
+            HBox line = new HBox(8, name, Labels.spring(), kind, decided);
+            line.setAlignment(Pos.CENTER_LEFT);
+            return line;
         }
     }
 }

@@ -2,6 +2,7 @@ package org.drillsheaf.desk.look;
 
 import java.util.concurrent.atomic.AtomicReference;
 import javafx.application.Platform;
+import javafx.beans.value.ChangeListener;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -17,12 +18,27 @@ public final class IntoSight {
 
     /**
      * Whatever gets the keys in a window is brought into sight, as soon as it is laid out: who works with the keys alone must
-     * see where they go.
+     * see where they go. It stays in sight when its page gets lower, be it by a message above or by larger letters.
      */
     public static void follow(Scene scene) {
         AtomicReference<@Nullable Node> next = new AtomicReference<>();
+        AtomicReference<@Nullable ScrollPane> around = new AtomicReference<>();
+        ChangeListener<Bounds> resized = (of, before, now) -> {
+            if (now.getHeight() < before.getHeight()) {
+                next.set(scene.getFocusOwner());
+                Platform.requestNextPulse();
+            }
+        };
         scene.focusOwnerProperty().addListener((of, before, now) -> {
             next.set(now);
+            ScrollPane entered = around(now);
+            ScrollPane left = around.getAndSet(entered);
+            if (left != null) {
+                left.viewportBoundsProperty().removeListener(resized);
+            }
+            if (entered != null) {
+                entered.viewportBoundsProperty().addListener(resized);
+            }
             Platform.requestNextPulse();
         });
         scene.addPostLayoutPulseListener(() -> {
@@ -31,6 +47,15 @@ public final class IntoSight {
                 bring(focused, Math.min(NEIGHBOURS, focused.getBoundsInLocal().getHeight()));
             }
         });
+    }
+
+    private static @Nullable ScrollPane around(@Nullable Node node) {
+        for (Node n = node; n != null; n = n.getParent()) {
+            if (n instanceof ScrollPane pane) {
+                return pane;
+            }
+        }
+        return null;
     }
 
     /**

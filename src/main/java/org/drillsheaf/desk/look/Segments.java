@@ -34,6 +34,7 @@ public final class Segments<T> extends HBox {
             button.setOnAction(e -> {
                 button.setSelected(true);
                 oneStop(buttons.indexOf(button));
+                button.requestFocus(); // a press alone focuses only the one that Tab stops at
                 chosen.accept(value);
             });
             button.addEventFilter(KeyEvent.KEY_PRESSED, this::arrows);

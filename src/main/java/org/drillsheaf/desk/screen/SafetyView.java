@@ -38,6 +38,7 @@ final class SafetyView extends VBox {
     private final Runnable done;
     private final Map<String, Segments<String>> rows = new LinkedHashMap<>();
     private List<String> shown = List.of();
+    private final Button fold;
     private boolean unfolded;
     private boolean asking;
 
@@ -46,6 +47,10 @@ final class SafetyView extends VBox {
         this.model = model;
         this.words = words;
         this.done = done;
+        fold = Buttons.link("", () -> {
+            unfolded = !unfolded;
+            show();
+        });
         getStyleClass().add("safety");
     }
 
@@ -75,7 +80,7 @@ final class SafetyView extends VBox {
                 .findFirst();
         fill(open);
         if (hadFocus) {
-            focused.map(rows::get).ifPresent(Segments::ready);
+            focused.map(rows::get).ifPresentOrElse(Segments::ready, fold::requestFocus);
         }
     }
 
@@ -119,10 +124,7 @@ final class SafetyView extends VBox {
             VBox.setMargin(message, new javafx.geometry.Insets(4, 0, 8, 0));
             getChildren().add(message);
         }
-        Button fold = Buttons.link(words.text(unfolded ? "safety.fold" : "safety.unfold"), () -> {
-            unfolded = !unfolded;
-            show();
-        });
+        fold.setText(words.text(unfolded ? "safety.fold" : "safety.unfold"));
         HBox line = new HBox(
                 10,
                 Labels.text(words.text("safety.title"), "bold"),

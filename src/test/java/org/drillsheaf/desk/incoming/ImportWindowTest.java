@@ -11,7 +11,9 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import javafx.geometry.Orientation;
 import javafx.scene.control.Button;
+import javafx.scene.control.ScrollBar;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import org.drillsheaf.Problems;
@@ -132,6 +134,13 @@ class ImportWindowTest {
                     .as("nothing is written before")
                     .doesNotExist();
 
+            window.look(DeskSettings.FIRST.scaled(250));
+            window.until(
+                    "with large letters what was decided stands below the name, in the list",
+                    () -> window.scene().getRoot().lookupAll(".list-view .scroll-bar").stream()
+                            .noneMatch(bar ->
+                                    bar.isVisible() && ((ScrollBar) bar).getOrientation() == Orientation.HORIZONTAL));
+            window.look(DeskSettings.FIRST);
             window.press(KeyCode.SPACE);
             untilSeen(window, "Bring in one drill");
             window.press(KeyCode.SPACE);

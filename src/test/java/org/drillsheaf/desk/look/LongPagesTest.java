@@ -10,6 +10,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import org.drillsheaf.desk.DeskRun;
 import org.drillsheaf.desk.Window;
@@ -31,14 +32,22 @@ class LongPagesTest {
         List<Button> buttons = DeskRun.fx(() -> IntStream.range(0, 60)
                 .mapToObj(i -> new Button("Question " + i))
                 .toList());
-        try (Window window =
-                Window.open(() -> new ScrollPane(new VBox(buttons.toArray(new Node[0]))), DeskSettings.FIRST)) {
+        BorderPane page = DeskRun.fx(() -> new BorderPane(new ScrollPane(new VBox(buttons.toArray(new Node[0])))));
+        try (Window window = Window.open(() -> page, DeskSettings.FIRST)) {
             window.on(() -> {
                 IntoSight.follow(window.scene());
                 buttons.get(55).requestFocus();
                 return true;
             });
             window.until("the button far below is in sight", () -> isInSight(buttons.get(55)));
+            window.on(() -> {
+                Button message = new Button("The server is away");
+                message.setPrefHeight(400);
+                page.setTop(message);
+                return true;
+            });
+            window.until("the page is lower", () -> page.getCenter().getLayoutY() > 300);
+            window.until("the button is in sight below a message", () -> isInSight(buttons.get(55)));
             window.on(() -> {
                 buttons.get(2).requestFocus();
                 return true;
