@@ -269,7 +269,7 @@ public final class ClientCase implements AutoCloseable {
                     return new Read(read, now.equals(newest) ? evaluator.buildIfKnown(read) : Optional.empty());
                 },
                 result -> {
-                    if (!result.evaluation.date().equals(visit.get())) {
+                    if (!result.evaluation.date().equals(visit.get()) || isOvertaken(result.evaluation)) {
                         return;
                     }
                     evaluation.set(Optional.of(result.evaluation));
@@ -280,6 +280,13 @@ public final class ClientCase implements AutoCloseable {
                     }
                 },
                 e -> news.set(String.valueOf(e.getMessage())));
+    }
+
+    /** What was typed meanwhile was taken back, and what stands on the desk is right for it already. */
+    private boolean isOvertaken(Evaluation late) {
+        ClientDraft now = draft.get();
+        return !late.draft().equals(now)
+                && evaluation.get().filter(shown -> shown.draft().equals(now)).isPresent();
     }
 
     /** A reading, with its program if that is known without a search: both are shown in one frame. */

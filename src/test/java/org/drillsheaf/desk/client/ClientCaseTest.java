@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.UUID;
@@ -130,6 +132,25 @@ class ClientCaseTest {
         assertThat(known)
                 .isEqualTo(new Evaluator(knowledge).build(then, () -> false).program());
         assertThat(known).isNotEqualTo(evaluator.build(first, () -> false).program());
+    }
+
+    @Test
+    void whatIsTakenBackBeforeItWasReadIsNeverShown() {
+        Waiting later = new Waiting();
+        client.close();
+        client = open(store.clients().load(key).orElseThrow(), later);
+        later.all();
+        Evaluation stands = client.evaluation().get().orElseThrow();
+        List<Evaluation> shown = new ArrayList<>();
+        client.evaluation().addListener((of, before, now) -> shown.add(now.orElseThrow()));
+
+        client.edit("breath out", "", v -> v.with("/screen/breath-out/value", 12));
+        client.undo();
+        assertThat(client.isBuiltForNow()).isTrue();
+        later.all();
+
+        assertThat(shown).extracting(Evaluation::draft).containsOnly(stands.draft());
+        assertThat(client.isBuiltForNow()).isTrue();
     }
 
     private int limited() {
