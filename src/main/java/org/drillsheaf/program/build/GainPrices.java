@@ -1,22 +1,14 @@
 package org.drillsheaf.program.build;
 
-import java.util.Arrays;
-
 /**
  * Which drills can be part of a completion that leaves no more open than it may: whatever the prices of the goals, the gains of as many
- * drills as there are places must come up to what is missing. Prices follow what the drills with the largest gains leave open, as in
- * {@link Prices}; but at each of them every single drill is held against the largest gains of the others. Not safe for several threads.
+ * drills as there are places must come up to what is missing. Other than in {@link Prices}, every
+ * single drill is held against the largest gains of the others. Not safe for several threads.
  */
 final class GainPrices {
-    private static final int ROUNDS = 4;
-    private static final int FINE = 16;
-    /** With more left open than this, prices say little. Points of coverage. */
-    private static final int MUCH = 6;
-
     private final PartialChoice choice;
     private final PhaseModel model;
-    private final int[] price;
-    private final int[] covered;
+    private final GoalPrices prices;
     private final int[] table;
     private final int[] gains;
     private final int[] picked;
@@ -24,8 +16,7 @@ final class GainPrices {
     GainPrices(PartialChoice choice) {
         this.choice = choice;
         this.model = choice.model;
-        price = new int[model.weight.length];
-        covered = new int[model.weight.length];
+        prices = new GoalPrices(choice);
         table = new int[model.weight.length * (model.strongest + 1)];
         gains = new int[model.size()];
         picked = new int[model.task.most() + 1];
@@ -56,16 +47,17 @@ final class GainPrices {
             return count;
         }
         int kept = keep(drills, count, free, missing);
-        if (mayStayOpen > MUCH) {
+        if (mayStayOpen > GoalPrices.MUCH) {
             return kept;
         }
-        for (int g = 0; g < price.length; g++) {
-            price[g] = choice.missing(g) == 0 ? 0 : model.weight[g] * FINE;
-        }
-        for (int round = 1; round < ROUNDS && kept > 0; round++) {
-            change(drills, Math.min(free, kept));
-            choice.fill(table, price);
-            kept = keep(drills, kept, free, missing() - (long) dearest() * mayStayOpen);
+        prices.begin();
+        for (int round = 1; round < GoalPrices.ROUNDS && kept > 0; round++) {
+            for (int k = 0; k < Math.min(free, kept); k++) {
+                prices.cover(picked[k]);
+            }
+            prices.change();
+            choice.fill(table, prices.now());
+            kept = keep(drills, kept, free, prices.missing() - prices.worth(mayStayOpen));
         }
         return kept;
     }
@@ -108,37 +100,5 @@ final class GainPrices {
             }
         }
         return kept;
-    }
-
-    /** The largest price for a point of weight, rounded up. */
-    private int dearest() {
-        int dearest = 0;
-        for (int g = 0; g < price.length; g++) {
-            dearest = Math.max(dearest, (price[g] + model.weight[g] - 1) / model.weight[g]);
-        }
-        return dearest;
-    }
-
-    private long missing() {
-        long sum = 0;
-        for (int g = 0; g < price.length; g++) {
-            sum += (long) price[g] * choice.missing(g);
-        }
-        return sum;
-    }
-
-    private void change(int[] drills, int picks) {
-        Arrays.fill(covered, 0);
-        for (int k = 0; k < picks; k++) {
-            choice.addTo(covered, picked[k]);
-        }
-        for (int g = 0; g < price.length; g++) {
-            int missing = choice.missing(g);
-            if (missing > 0 && covered[g] < missing) {
-                price[g] += price[g] * (missing - covered[g]) / (2 * missing) + 1;
-            } else if (missing > 0 && covered[g] > missing) {
-                price[g] -= price[g] / 4;
-            }
-        }
     }
 }
