@@ -67,6 +67,7 @@ public class BuilderBenchmark {
     }
 
     @Benchmark
+    @Warmup(iterations = 8)
     public Answer builder(Told told) {
         long allocated = allocated();
         Answer answer = builder.value(task);
