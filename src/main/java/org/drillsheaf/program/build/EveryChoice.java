@@ -1,10 +1,5 @@
 package org.drillsheaf.program.build;
 
-import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
-import java.util.stream.IntStream;
-
 /**
  * Every choice of one phase below a limit, in few positions. Where {@link PhaseSearch} looks for the best and leaves what is no better,
  * here nothing may be left but what cannot end below the limit, and the limit says for each level how much of it that is. A goal that may
@@ -25,10 +20,9 @@ final class EveryChoice {
     private final Tally tally;
     private final PartialChoice choice;
     private final int places;
-    private final boolean[] barred;
+    private final Beginning beginning;
     private final int[][] drills;
     private final GainPrices prices;
-    private final Map<Long, int[]> within = new HashMap<>();
 
     /** How many drills may be added next. */
     private int count;
@@ -51,7 +45,7 @@ final class EveryChoice {
         this.tally = tally;
         places = model.task.most();
         choice = new PartialChoice(model, families);
-        barred = new boolean[model.size()];
+        beginning = new Beginning(choice);
         drills = new int[places + 1][];
         prices = new GainPrices(choice);
     }
@@ -78,9 +72,7 @@ final class EveryChoice {
         mostThings = most(Level.EQUIPMENT);
         enough = false;
         beyond = Long.MAX_VALUE;
-        if (begin(positions, forced, forbidden)) {
-            search(choice.size());
-        }
+        beginning.with(positions, forced, forbidden).ifPresent(this::begin);
         return beyond;
     }
 
@@ -95,43 +87,15 @@ final class EveryChoice {
         beyond = Math.min(beyond, objective.above(level, least) + objective.one(level, most + 1));
     }
 
-    /** Takes the forced drills and those that may be added; false when the forced ones cannot stand together. */
-    private boolean begin(long positions, Choice forced, Choice forbidden) {
-        choice.clear();
-        Arrays.fill(barred, false);
-        for (int i = 0; i < forbidden.size(); i++) {
-            int local = model.local(forbidden.get(i));
-            if (local >= 0) {
-                barred[local] = true;
-            }
-        }
-        for (int i = 0; i < forced.size(); i++) {
-            int local = model.local(forced.get(i));
-            if (local < 0
-                    || barred[local]
-                    || (model.position[local] & positions) == 0
-                    || choice.size() == places
-                    || !choice.fits(local)) {
-                return false;
-            }
-            choice.add(local);
-            barred[local] = true;
-        }
-        int[] offered = within.computeIfAbsent(positions, this::drillsIn);
+    private void begin(int[] offered) {
         int[] here = at(choice.size());
         count = 0;
         for (int i : offered) {
-            if (!barred[i] && choice.fits(i)) {
+            if (choice.fits(i)) {
                 here[count++] = i;
             }
         }
-        return true;
-    }
-
-    private int[] drillsIn(long positions) {
-        return IntStream.range(0, model.size())
-                .filter(i -> (model.position[i] & positions) != 0)
-                .toArray();
+        search(choice.size());
     }
 
     private int[] at(int depth) {

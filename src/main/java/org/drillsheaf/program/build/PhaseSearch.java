@@ -1,9 +1,7 @@
 package org.drillsheaf.program.build;
 
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
-import java.util.stream.IntStream;
+import java.util.Optional;
 
 /**
  * The best choice for one phase alone, exactly. A depth-first search adds one drill after the other and leaves a branch as soon
@@ -21,15 +19,12 @@ final class PhaseSearch {
     private final Tally tally;
     private final int places;
     private final PartialChoice choice;
+    private final Beginning beginning;
     private final OpenDrills[] open;
-    private final boolean[] barred;
-    private final Map<Long, int[]> within = new HashMap<>();
 
     private long best;
     private int[] bestChosen = new int[0];
     private boolean found;
-    private int[] drills = new int[0];
-    private int count;
     /** The lowest bound of all that was left out: nothing at all is better when nothing was found. */
     private long beyond;
 
@@ -39,8 +34,8 @@ final class PhaseSearch {
         this.tally = tally;
         places = model.task.most();
         choice = new PartialChoice(model, families);
+        beginning = new Beginning(choice);
         open = new OpenDrills[places + 1];
-        barred = new boolean[model.size()];
     }
 
     /**
@@ -49,16 +44,19 @@ final class PhaseSearch {
      * @param below only a choice with a smaller value counts
      */
     PhaseAnswer solve(long positions, Choice forced, Choice forbidden, long least, long below) {
-        if (!begin(positions, forced, forbidden)) {
+        Optional<int[]> begun = beginning.with(positions, forced, forbidden);
+        if (begun.isEmpty()) {
             return PhaseAnswer.atLeast(Long.MAX_VALUE);
         }
-        beyond = Math.max(least, at(choice.size()).look(drills, 0, count, Long.MAX_VALUE));
+        int[] drills = begun.get();
+        found = false;
+        beyond = Math.max(least, at(choice.size()).look(drills, 0, drills.length, Long.MAX_VALUE));
         Limits limits = new Limits(objective, beyond, below);
         boolean bounded = below < Long.MAX_VALUE;
         while (!found && (bounded ? beyond < below : limits.next(beyond))) {
             best = bounded ? below : limits.now();
             beyond = Long.MAX_VALUE;
-            search(drills, 0, count);
+            search(drills, 0, drills.length);
             if (tally.spent()) {
                 return PhaseAnswer.atLeast(0);
             }
@@ -66,48 +64,8 @@ final class PhaseSearch {
         return found ? new PhaseAnswer(best, chosen(bestChosen)) : PhaseAnswer.atLeast(Math.max(beyond, below));
     }
 
-    /** Takes the forced drills and those that may be added; false when the forced ones cannot stand together. */
-    private boolean begin(long positions, Choice forced, Choice forbidden) {
-        choice.clear();
-        found = false;
-        Arrays.fill(barred, false);
-        for (int i = 0; i < forbidden.size(); i++) {
-            int local = model.local(forbidden.get(i));
-            if (local >= 0) {
-                barred[local] = true;
-            }
-        }
-        for (int i = 0; i < forced.size(); i++) {
-            int local = model.local(forced.get(i));
-            if (local < 0
-                    || barred[local]
-                    || (model.position[local] & positions) == 0
-                    || choice.size() == places
-                    || !choice.fits(local)) {
-                return false;
-            }
-            choice.add(local);
-            barred[local] = true;
-        }
-        int[] offered = within.computeIfAbsent(positions, this::drillsIn);
-        drills = new int[offered.length];
-        count = 0;
-        for (int i : offered) {
-            if (!barred[i]) {
-                drills[count++] = i;
-            }
-        }
-        return true;
-    }
-
     private Choice chosen(int[] local) {
         return Choice.of(Arrays.stream(local).map(i -> model.drill[i]).toArray());
-    }
-
-    private int[] drillsIn(long positions) {
-        return IntStream.range(0, model.size())
-                .filter(i -> (model.position[i] & positions) != 0)
-                .toArray();
     }
 
     private OpenDrills at(int depth) {
