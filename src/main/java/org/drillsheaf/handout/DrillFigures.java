@@ -140,7 +140,7 @@ final class DrillFigures {
     }
 
     private static DrillBlock.Figure figure(Drawing drawing, String alternative) {
-        Picture picture = new Picture(drawing.widthMm(), drawing.heightMm(), new Ink(drawing));
+        Picture picture = new Picture(drawing.widthMm(), drawing.heightMm(), new OnPaper(drawing));
         double floor = Optional.ofNullable(drawing.anchors().get("floor"))
                 .map(Box::top)
                 .orElse(drawing.heightMm());
@@ -149,7 +149,7 @@ final class DrillFigures {
     }
 
     /** A drawing on paper; its paths are the same objects as long as the drawing is remembered. */
-    private record Ink(Drawing drawing) implements Picture.Painter {
+    private record OnPaper(Drawing drawing) implements Picture.Painter {
         @Override
         public void paint(Graphics2D surface) {
             DrawingPainter.paint(drawing, surface, 1);
