@@ -46,18 +46,7 @@ record InHand(JointAngles angles, List<Turn> turns) {
 
     /** The pose with these angles. */
     Pose in(Pose pose) {
-        return new Pose(
-                pose.file(),
-                pose.line(),
-                pose.root(),
-                pose.heading(),
-                angles,
-                pose.props(),
-                pose.contacts(),
-                pose.solve(),
-                pose.feel(),
-                pose.marks(),
-                pose.ghost());
+        return pose.withAngles(angles);
     }
 
     Set<Motion> motions() {

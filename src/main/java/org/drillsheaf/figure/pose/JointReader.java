@@ -1,8 +1,10 @@
 package org.drillsheaf.figure.pose;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.drillsheaf.Problems;
 import org.drillsheaf.Side;
@@ -33,6 +35,25 @@ final class JointReader {
             }
         }
         return angles;
+    }
+
+    /** The angles that are written, each with its side where the joint has two. */
+    static Set<Unknown.Angle> written(YamlNode joints) {
+        Set<Unknown.Angle> written = new HashSet<>();
+        joints.entries().forEach((key, movements) -> {
+            String joint = isSided(key) ? key.substring(0, key.length() - 2) : key;
+            movements.entries().keySet().stream()
+                    .flatMap(movement -> Motion.of(joint, movement).stream())
+                    .forEach(
+                            motion -> sides(key, motion).forEach(side -> written.add(new Unknown.Angle(motion, side))));
+        });
+        return written;
+    }
+
+    private static List<Optional<Side>> sides(String key, Motion motion) {
+        return isSided(key) || !motion.isPaired()
+                ? List.of(side(key))
+                : List.of(Optional.of(Side.RIGHT), Optional.of(Side.LEFT));
     }
 
     private static boolean isSided(String key) {

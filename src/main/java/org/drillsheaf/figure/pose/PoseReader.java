@@ -88,6 +88,7 @@ public final class PoseReader {
                 root,
                 heading,
                 angles,
+                node.get("joints").map(JointReader::written).orElse(Set.of()),
                 props,
                 contacts,
                 solve,

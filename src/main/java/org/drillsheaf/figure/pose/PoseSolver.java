@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.drillsheaf.Problem;
 import org.drillsheaf.Side;
 import org.drillsheaf.figure.body.Body;
@@ -12,6 +13,7 @@ import org.drillsheaf.figure.body.BodyBuild;
 import org.drillsheaf.figure.body.JointAngles;
 import org.drillsheaf.figure.body.JointLimits;
 import org.drillsheaf.figure.body.Motion;
+import org.drillsheaf.figure.body.Skeleton;
 
 /**
  * Moves the unknowns of a pose, within the joints' limits and as little as possible, until its contacts are met. The
@@ -76,7 +78,7 @@ public final class PoseSolver {
                     .orElse(0);
             contacts.add(new SolvedPose.MetContact(contact, off * Math.min(1, ContactEquations.weight(contact))));
         }
-        List<SolvedPose.MovedAngle> moved = moved(pose, written, solved);
+        List<SolvedPose.MovedAngle> moved = moved(pose, written, solved, body.skeleton());
         List<Problem> problems = new ArrayList<>();
         contacts.stream().filter(c -> c.residual() > MET).forEach(c -> problems.add(unmet(pose, c, solved)));
         moved.forEach(m -> problems.add(Problem.warning(
@@ -88,7 +90,12 @@ public final class PoseSolver {
                         m.unknown().word(),
                         m.written(),
                         m.solved()),
-                String.format(Locale.ROOT, "Write %.0f, or free another angle under solve", m.solved()))));
+                String.format(
+                        Locale.ROOT,
+                        pose.solve().contains(m.unknown())
+                                ? "Write %.0f, or free another angle under solve"
+                                : "Write %.0f, or leave it out: a flat foot bends its ankle itself",
+                        m.solved()))));
         problems.addAll(beyondLimits(pose, body));
         return new SolvedPose(
                 pose, body, scene.place(body), contacts, moved, List.copyOf(problems), ghost(pose, body, build), false);
@@ -145,11 +152,24 @@ public final class PoseSolver {
         return contact instanceof Contact.Place place ? "The place of " + place.point() : "The flat foot";
     }
 
-    private static List<SolvedPose.MovedAngle> moved(Pose pose, double[] written, double[] solved) {
+    private static List<SolvedPose.MovedAngle> moved(Pose pose, double[] written, double[] solved, Skeleton skeleton) {
         List<SolvedPose.MovedAngle> moved = new ArrayList<>();
         for (int i = 0; i < written.length; i++) {
             if (pose.solve().get(i) instanceof Unknown.Angle angle && Math.abs(solved[i] - written[i]) > MOVED) {
                 moved.add(new SolvedPose.MovedAngle(angle, written[i], solved[i]));
+            }
+        }
+        for (Contact contact : pose.contacts()) {
+            if (contact instanceof Contact.Flat flat) {
+                Stream.of(Motion.ANKLE_DORSI, Motion.ANKLE_INV)
+                        .map(motion -> new Unknown.Angle(motion, Optional.of(flat.side())))
+                        .filter(pose.written()::contains)
+                        .map(ankle -> new SolvedPose.MovedAngle(
+                                ankle,
+                                pose.angles().get(ankle.motion(), flat.side()),
+                                MeasuredAngles.of(skeleton, ankle.motion(), flat.side())))
+                        .filter(ankle -> Math.abs(ankle.solved() - ankle.written()) > MOVED)
+                        .forEach(moved::add);
             }
         }
         return List.copyOf(moved);

@@ -63,6 +63,21 @@ class PoseSolverTest {
     }
 
     @Test
+    void aWrittenAnkleThatAFlatFootBendsFartherIsTold() {
+        String bent =
+                """
+                joints: {hip: {flex: 30}, knee: {flex: 60}, ankle.R: {dorsi: %d}}
+                contacts: [{touch: feet, plane: floor}, {flat: feet, plane: floor}]
+                solve: [root.y]
+                """;
+
+        assertThat(PoseSolver.solve(Poses.of(bent.formatted(0))).problems())
+                .extracting(Problem::what)
+                .containsExactly("The contacts moved ankle.R.dorsi from 0.0 to 30.0°");
+        assertThat(PoseSolver.solve(Poses.of(bent.formatted(27))).problems()).isEmpty();
+    }
+
+    @Test
     void aContactOutOfReachNamesTheJointAtItsLimit() {
         SolvedPose pose = PoseSolver.solve(
                 Poses.of(
